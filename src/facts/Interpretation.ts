@@ -1,0 +1,46 @@
+/** What `interpret` is told and what it answers: the contract in the middle of the product. */
+import { z } from "zod"
+import { Fact, RecordedFact } from "./Fact"
+import { Item } from "./Item"
+
+/** What was asked, which item is current, what was just read back, and the local time: all that may bend a meaning. */
+export const Context = z.object({
+  /** The open question: a fact kind, `step:<step>`, `service`, `service_present:<item>`, `confirm`, or a time's name. */
+  asked: z.string().optional(),
+  item: Item.optional(),
+  /** The fact just read back, which waits for a yes or a no. */
+  readback: RecordedFact.optional(),
+  /** Local time, ISO 8601. Only times and dates look at it. */
+  now: z.string().optional(),
+})
+export type Context = z.infer<typeof Context>
+
+/** A question back: the kind in doubt, what it may have been, and why it is in doubt. */
+export const Ask = z.object({
+  kind: z.string(),
+  candidates: z.array(z.union([z.number(), z.string()])).optional(),
+  because: z.string(),
+})
+export type Ask = z.infer<typeof Ask>
+
+/** A wish that writes nothing: it only makes the app say or do something. */
+export const Command = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("whats_left"), subject: Item.optional() }),
+  z.object({ kind: z.literal("read_all_back") }),
+  z.object({ kind: z.literal("what_size"), subject: Item.optional() }),
+  z.object({ kind: z.literal("what_should_it_read"), subject: Item.optional() }),
+  z.object({ kind: z.literal("how_long"), subject: Item.optional() }),
+  z.object({ kind: z.literal("what_did_i_say"), subject: Item.optional() }),
+  z.object({ kind: z.literal("keep_it"), reason: z.string() }),
+  z.object({ kind: z.literal("stop_listening") }),
+  z.object({ kind: z.literal("start_listening") }),
+])
+export type Command = z.infer<typeof Command>
+
+export const Interpretation = z.object({
+  /** Only what may be written, or answers to the app. */
+  facts: z.array(Fact),
+  ask: Ask.nullable(),
+  command: Command.nullable(),
+})
+export type Interpretation = z.infer<typeof Interpretation>

@@ -1,0 +1,33 @@
+/**
+ * Words out of sound. Knows no facts, no rules and no screen. The half-duplex rule lives here: while deaf, nothing is
+ * handed over, but the sound of the last moments is kept so that the first word after is not lost.
+ */
+import type { EarGrammar } from "../facts/EarGrammar"
+import type { Heard } from "../facts/Heard"
+import type { Outcome } from "../facts/Outcome"
+
+/** What the ear is doing, for the screen: waiting for the microphone, listening, hearing speech, deaf, stopped. */
+export type EarState = "starting" | "listening" | "speech" | "deaf" | "stopped"
+
+export interface ListenerEvents {
+  /** Each finished utterance once, in order. */
+  heard(heard: Heard): void
+  state?(state: EarState): void
+  /** Sound level 0 to 1, a few times a second. */
+  level?(level: number): void
+  /** Something stopped the ear; the words are fit to be spoken. */
+  failed?(because: string): void
+}
+
+export interface Listener {
+  /** Loads what it needs and takes the grammar. If it refuses, nothing is heard: an old grammar would answer in its own terms. */
+  prepare(grammar: EarGrammar): Promise<Outcome>
+  start(events: ListenerEvents): Promise<Outcome>
+  /** Deaf from now until `undeafen`, and for `marginMs` after that. */
+  deafen(): void
+  undeafen(marginMs: number): void
+  /** Nothing is handed over once it resolves. */
+  stop(): Promise<void>
+  /** Gives the microphone and the memory back for good. */
+  release(): Promise<void>
+}

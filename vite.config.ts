@@ -1,0 +1,33 @@
+/** One file for building, serving and testing. The page lives in src/app; the ear pack is served from .ear. */
+import { fileURLToPath } from "node:url"
+import react from "@vitejs/plugin-react"
+import { defineConfig } from "vitest/config"
+import { ClosingLine } from "./tests/closingLine"
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+
+export default defineConfig({
+  root: here("src/app"),
+  base: "./",
+  publicDir: here(".ear"),
+  plugins: [react()],
+  build: { outDir: here("dist"), emptyOutDir: true, target: "es2022" },
+  worker: { format: "es" },
+  server: { port: 4173, fs: { allow: [here(".")] } },
+  preview: { port: 4173 },
+  test: {
+    root: here("."),
+    reporters: ["default", new ClosingLine()],
+    projects: [
+      {
+        extends: true,
+        test: { name: "unit", include: ["tests/**/*.test.{ts,tsx}"], exclude: ["tests/audio/**", "tests/browser/**"] },
+      },
+      { extends: true, test: { name: "audio", include: ["tests/audio/**/*.test.ts"], testTimeout: 120_000 } },
+      {
+        extends: true,
+        test: { name: "browser", include: ["tests/browser/**/*.test.ts"], testTimeout: 420_000, hookTimeout: 60_000 },
+      },
+    ],
+  },
+})
