@@ -1,0 +1,21 @@
+/** What can happen to the loop. Time arrives in the event: the loop has no clock. */
+import type { Answer, RecordedFact } from "../facts/Fact"
+import type { Heard } from "../facts/Heard"
+import type { Command } from "../facts/Interpretation"
+import type { Item } from "../facts/Item"
+import type { LogLine } from "../record/LogLine"
+
+export type DialogueEvent = { at: string } & (
+  | { type: "opened"; job: string; place: string; pack: string }
+  /** A stored job is taken up again. */
+  | { type: "resumed"; lines: readonly LogLine[] }
+  | { type: "heard"; heard: Heard }
+  /** A button or a key: the same acts as by voice. */
+  | { type: "tapped"; act: Answer | Command }
+  /** A value put in by hand. */
+  | { type: "entered"; facts: readonly RecordedFact[]; reason: string }
+  /** An item chosen by hand. */
+  | { type: "chose"; item: Item }
+  /** Some time has passed in silence since the last sentence. */
+  | { type: "waited" }
+)

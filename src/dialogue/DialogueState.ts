@@ -1,0 +1,58 @@
+/**
+ * All that the loop remembers between two sentences. What is on record is in `record`; the rest is only what was asked
+ * and read back last, and may be lost with the page without losing a value.
+ */
+import type { RecordedFact } from "../facts/Fact"
+import type { Checked } from "../facts/Finding"
+import type { Ask } from "../facts/Interpretation"
+import type { Item } from "../facts/Item"
+import type { JobRecord } from "../record/JobRecord"
+
+/** The question that stands open: what is asked for, of which item, and what it may have been. */
+export interface OpenQuestion {
+  /** A fact kind, `step:<step>`, `service`, `keep_reason`, or `confirm` for a proposal. */
+  kind: string
+  item: Item | null
+  words: string
+  /** Why it is asked, for the screen. */
+  because: string
+  /** Facts that a tap, or a yes to a single one, would write. */
+  candidates: readonly RecordedFact[]
+}
+
+/** Entries that were just read back and may still be challenged. */
+export interface ReadBack {
+  entries: readonly string[]
+  /** The one that a bare "no" or "make that …" is about. */
+  main: string
+  needsYes: boolean
+}
+
+/** What is being heard and said, kept for the screen. */
+export interface LastHeard {
+  text: string
+  /** Whether anything was made of it. */
+  understood: boolean
+}
+
+export interface DialogueState {
+  job: string | null
+  device: string
+  by: string
+  listening: boolean
+  record: JobRecord
+  checked: Checked
+  /** The item that values without a name belong to. */
+  item: Item | null
+  question: OpenQuestion | null
+  readBack: ReadBack | null
+  /** Facts that were heard without a part to belong to; the next named part takes them. */
+  homeless: { facts: readonly RecordedFact[]; heard: string[] } | null
+  lastHeard: LastHeard | null
+  /** What was said last, for "say again". */
+  lastSaid: string
+  /** How often the oldest unanswered warning was repeated. */
+  reminders: number
+  /** The doubt behind an open question, as the interpreter gave it. */
+  doubt: Ask | null
+}

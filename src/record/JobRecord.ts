@@ -1,0 +1,60 @@
+/** What holds on a job, computed from its log. It is never stored: the log is. */
+import type { RecordedFact } from "../facts/Fact"
+import type { Item } from "../facts/Item"
+import type { AcceptedHow, Origin } from "./LogLine"
+
+/** One entry and what became of it. */
+export interface Held {
+  entry: string
+  slot: string
+  item: Item | null
+  fact: RecordedFact
+  at: string
+  seq: number
+  origin: Origin
+  needsYes: boolean
+  /** How it was accepted, or null while it waits for an answer. */
+  accepted: AcceptedHow | null
+  withdrawn: "denied" | "undone" | null
+}
+
+/** A warning that was spoken, and what the worker did with it. */
+export interface SpokenWarning {
+  warning: string
+  said: string
+  answered: string | null
+  kept: string | null
+}
+
+export interface JobRecord {
+  job: string | null
+  place: string
+  pack: string
+  openedAt: string | null
+  lastAt: string | null
+  /** Number of the next line on this device. */
+  nextSeq: number
+  /** Every entry ever made, in order. */
+  entries: readonly Held[]
+  /** Slot → entry ids in it, oldest first. */
+  slots: Readonly<Record<string, readonly string[]>>
+  /** Items in the order they were first named. */
+  items: readonly Item[]
+  warnings: readonly SpokenWarning[]
+  /** Ids of all lines, so that a line seen twice counts once. */
+  signedOff: { at: string; role: string } | null
+}
+
+export const emptyRecord: JobRecord = {
+  job: null,
+  place: "",
+  pack: "",
+  openedAt: null,
+  lastAt: null,
+  nextSeq: 0,
+  entries: [],
+  slots: {},
+  items: [],
+  warnings: [],
+  signedOff: null,
+}

@@ -1,0 +1,54 @@
+/**
+ * One line of a job's log. Lines are added and read, never changed: a correction is a new entry in the same slot, and
+ * what was taken back is a line of its own. Each stored shape carries its version `v`.
+ */
+import { z } from "zod"
+import { RecordedFact } from "../facts/Fact"
+import { Heard } from "../facts/Heard"
+import { Ask } from "../facts/Interpretation"
+import { Item } from "../facts/Item"
+
+const stamp = {
+  v: z.literal(1),
+  /** UUIDv7. */
+  id: z.string().min(1),
+  job: z.string().min(1),
+  at: z.iso.datetime({ offset: true }),
+  /** Who added it: a person's role, or "app". */
+  by: z.string().min(1),
+  device: z.string().min(1),
+  /** Position in the job's log on this device, from 0, without gaps. */
+  seq: z.number().int().nonnegative(),
+}
+const line = <Type extends string, Shape extends z.ZodRawShape>(type: Type, shape: Shape) =>
+  z.object({ ...stamp, type: z.literal(type), ...shape })
+
+/** Where a value came from: the utterances that led to it, or a hand on the screen. */
+export const Origin = z.discriminatedUnion("by", [
+  z.object({ by: z.literal("voice"), heard: z.array(z.string()).min(1) }),
+  z.object({ by: z.literal("hand"), reason: z.string() }),
+])
+export type Origin = z.infer<typeof Origin>
+
+/** How an entry came to be accepted. */
+export const AcceptedHow = z.enum(["said_yes", "not_challenged", "tapped"])
+export type AcceptedHow = z.infer<typeof AcceptedHow>
+
+export const LogLine = z.discriminatedUnion("type", [
+  line("job_opened", { place: z.string().min(1).max(200), pack: z.string(), caution: z.string() }),
+  line("heard", { heard: Heard }),
+  line("entry", { fact: RecordedFact, origin: Origin, replaces: z.string().optional(), needsYes: z.boolean() }),
+  line("accepted", { entry: z.string(), how: AcceptedHow }),
+  line("withdrawn", { entry: z.string(), because: z.enum(["denied", "undone"]) }),
+  line("asked", { ask: Ask, item: Item.optional(), heard: z.string().optional() }),
+  line("said", { words: z.string(), warns: z.array(z.string()).default([]) }),
+  line("answered", { warning: z.string(), how: z.string() }),
+  line("kept", { warning: z.string(), reason: z.string().min(1).max(500) }),
+  line("signed_off", { role: z.string().min(1) }),
+  line("reopened", { because: z.string() }),
+])
+export type LogLine = z.infer<typeof LogLine>
+export type LogLineType = LogLine["type"]
+
+/** A line before it is stamped with its id, time, author and place in the log. */
+export type Draft<Line = LogLine> = Line extends LogLine ? Omit<Line, keyof typeof stamp> : never

@@ -1,0 +1,29 @@
+/** Questions one can ask a record: which entry holds in a slot, and what still waits for an answer. */
+import type { RecordedFact, Step } from "../facts/Fact"
+import type { Item } from "../facts/Item"
+import type { Held, JobRecord } from "./JobRecord"
+
+/** The entry that holds in a slot: the last one that was not withdrawn. */
+export const heldIn = (record: JobRecord, slot: string): Held | undefined =>
+  record.entries.findLast((held) => held.slot === slot && held.withdrawn === null)
+
+/** The fact that holds for a field of an item. */
+export const heldFact = <Kind extends RecordedFact["kind"]>(record: JobRecord, item: Item, kind: Kind) => {
+  const held = heldIn(record, `${item}/${kind}`)
+  return held ? { ...held, fact: held.fact as Extract<RecordedFact, { kind: Kind }> } : undefined
+}
+
+/** The entry that says a step is done for an item, if one holds. */
+export const heldStep = (record: JobRecord, item: Item, step: Step) => heldIn(record, `${item}/step_done/${step}`)
+
+/** All entries that hold, oldest first. */
+export const allHeld = (record: JobRecord): Held[] =>
+  record.entries.filter((held) => heldIn(record, held.slot)?.entry === held.entry)
+
+/** Entries that hold but still wait for a spoken or tapped yes. */
+export const awaitingYes = (record: JobRecord): Held[] =>
+  allHeld(record).filter((held) => held.needsYes && held.accepted === null)
+
+/** Earlier values of the same slot, oldest first, withdrawn ones included. */
+export const historyOf = (record: JobRecord, held: Held): Held[] =>
+  record.entries.filter((other) => other.slot === held.slot && other.entry !== held.entry && other.seq < held.seq)

@@ -1,0 +1,78 @@
+/**
+ * The log folded into what holds now. Pure: the same lines always give the same record, and a line that refers to
+ * something unknown is passed over, so that a record can still be read from a damaged log.
+ */
+import { emptyRecord, type Held, type JobRecord } from "./JobRecord"
+import type { LogLine } from "./LogLine"
+import { itemOf, slotOf } from "./slotOf"
+
+const changeEntry = (record: JobRecord, entry: string, change: Partial<Held>): JobRecord => ({
+  ...record,
+  entries: record.entries.map((held) => (held.entry === entry ? { ...held, ...change } : held)),
+})
+
+const addEntry = (record: JobRecord, line: Extract<LogLine, { type: "entry" }>): JobRecord => {
+  const { fact, origin, needsYes, at, seq } = line
+  const slot = slotOf(fact, line.id)
+  const item = itemOf(fact)
+  const held: Held = { entry: line.id, slot, item, fact, at, seq, origin, needsYes, accepted: null, withdrawn: null }
+  const isNew = item !== null && item !== "job" && !record.items.includes(item)
+  return {
+    ...record,
+    entries: [...record.entries, held],
+    slots: { ...record.slots, [slot]: [...(record.slots[slot] ?? []), line.id] },
+    items: isNew ? [...record.items, item] : record.items,
+  }
+}
+
+const changeWarning = (
+  record: JobRecord,
+  warning: string,
+  change: { answered?: string; kept?: string },
+): JobRecord => ({
+  ...record,
+  warnings: record.warnings.map((one) => (one.warning === warning ? { ...one, ...change } : one)),
+})
+
+const addWarnings = (record: JobRecord, line: Extract<LogLine, { type: "said" }>): JobRecord => {
+  const fresh = line.warns.filter((warning) => !record.warnings.some((one) => one.warning === warning))
+  if (fresh.length === 0) return record
+  const spoken = fresh.map((warning) => ({ warning, said: line.words, answered: null, kept: null }))
+  return { ...record, warnings: [...record.warnings, ...spoken] }
+}
+
+const applyByType = (record: JobRecord, line: LogLine): JobRecord => {
+  switch (line.type) {
+    case "job_opened":
+      return { ...record, job: line.job, place: line.place, pack: line.pack, openedAt: line.at }
+    case "entry":
+      return addEntry(record, line)
+    case "accepted":
+      return changeEntry(record, line.entry, { accepted: line.how })
+    case "withdrawn":
+      return changeEntry(record, line.entry, { withdrawn: line.because })
+    case "said":
+      return addWarnings(record, line)
+    case "answered":
+      return changeWarning(record, line.warning, { answered: line.how })
+    case "kept":
+      return changeWarning(record, line.warning, { answered: "kept", kept: line.reason })
+    case "signed_off":
+      return { ...record, signedOff: { at: line.at, role: line.role } }
+    case "reopened":
+      return { ...record, signedOff: null }
+    default:
+      return record
+  }
+}
+
+/** The record after one more line. */
+export const applyLine = (record: JobRecord, line: LogLine): JobRecord => ({
+  ...applyByType(record, line),
+  lastAt: line.at,
+  nextSeq: Math.max(record.nextSeq, line.seq + 1),
+})
+
+/** The record that a whole log gives. Lines may come in any order; they are read by their `seq`. */
+export const project = (lines: readonly LogLine[]): JobRecord =>
+  [...lines].sort((a, b) => a.seq - b.seq).reduce(applyLine, emptyRecord)
