@@ -1,0 +1,64 @@
+/**
+ * The one thing the screen talks to: a snapshot to draw and a few things to ask for. `wiring.ts` makes the real one;
+ * tests and pictures use a made-up one.
+ */
+import type { DialogueEvent } from "../dialogue/DialogueEvent"
+import type { DialogueState } from "../dialogue/DialogueState"
+import type { JobSummary } from "../record/Store"
+import type { EarState } from "../speech/Listener"
+
+/** A plain sentence for the worker, such as a refused microphone. `trouble` stays until it is put right. */
+export interface Notice {
+  id: string
+  kind: "trouble" | "news"
+  words: string
+}
+
+export interface SessionView {
+  /** `loading`: reading what is stored; `start`: no job is open; `job`: one is. */
+  phase: "loading" | "start" | "job"
+  dialogue: DialogueState
+  ear: {
+    state: EarState
+    /** 0 to 1 while loading the ear pack, null once it is ready or before it is asked for. */
+    loading: number | null
+    level: number
+    /** Which ear, in a word or two, for the foot of the page. */
+    name: string
+  }
+  voice: {
+    /** The sentence being spoken now, or null. */
+    saying: string | null
+    /** Which voice, in a word or two; null where nothing can speak and the screen alone shows the words. */
+    name: string | null
+  }
+  /** What was spoken so far, oldest first. */
+  spoken: readonly string[]
+  jobs: readonly JobSummary[]
+  notices: readonly Notice[]
+}
+
+/** An event without its time: the session stamps it. */
+export type Unstamped<Event = DialogueEvent> = Event extends DialogueEvent ? Omit<Event, "at"> : never
+
+export interface Session {
+  subscribe(changed: () => void): () => void
+  /** The same object until something changes. */
+  snapshot(): SessionView
+  send(event: Unstamped): void
+  /** A sentence typed instead of spoken: goes through the same interpreter. */
+  type(words: string): void
+  /** From a tap: opens a new job and wakes voice and ear. */
+  newJob(place: string): void
+  resumeJob(job: string): void
+  closeJob(): void
+  /** From a tap: starts or stops the ear. */
+  listen(on: boolean): void
+  /** From a tap: plays the sample recording through the ear, as if a worker spoke, into a job of its own. */
+  hearSample(): void
+  /** Saves the job file to the device's downloads. */
+  saveJobFile(): void
+  /** Takes in a job file; what is wrong with it becomes a notice. */
+  openJobFile(file: File): void
+  dismiss(notice: string): void
+}
