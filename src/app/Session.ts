@@ -4,6 +4,7 @@
  */
 import type { DialogueEvent } from "../dialogue/DialogueEvent"
 import type { DialogueState } from "../dialogue/DialogueState"
+import type { Heard } from "../facts/Heard"
 import type { JobSummary } from "../record/Store"
 import type { EarState } from "../speech/Listener"
 
@@ -34,6 +35,8 @@ export interface SessionView {
   }
   /** What was spoken so far, oldest first. */
   spoken: readonly string[]
+  /** What the open job's values came from, by the ids that their origins name. */
+  heard: Readonly<Record<string, Heard>>
   jobs: readonly JobSummary[]
   notices: readonly Notice[]
 }

@@ -10,8 +10,11 @@ export type DialogueEvent = { at: string } & (
   /** A stored job is taken up again. */
   | { type: "resumed"; lines: readonly LogLine[] }
   | { type: "heard"; heard: Heard }
-  /** A button or a key: the same acts as by voice. */
-  | { type: "tapped"; act: Answer | Command }
+  /**
+   * A button or a key: the same acts as by voice. `about` names the entry or the warning (by its key) that the button
+   * stands beside; without it the act is about what was read back or warned of last, as by voice.
+   */
+  | { type: "tapped"; act: Answer | Command; about?: string }
   /** A value put in by hand. */
   | { type: "entered"; facts: readonly RecordedFact[]; reason: string }
   /** An item chosen by hand. */
