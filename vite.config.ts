@@ -2,7 +2,7 @@
 import { fileURLToPath } from "node:url"
 import react from "@vitejs/plugin-react"
 import { defineConfig } from "vitest/config"
-import { ClosingLine } from "./tests/closingLine"
+import { ClosingLine } from "./tests/closingLine.ts"
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
