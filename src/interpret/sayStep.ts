@@ -1,0 +1,14 @@
+/** A step as something done, in words that the interpreter reads back as that step. */
+import type { Step } from "../facts/Fact"
+
+const names: Readonly<Record<Step, string>> = {
+  pipe_cleaned: "pipe cleaned",
+  clamp_fitted: "clamp fitted",
+  label_fitted: "label fitted",
+  leads_nulled: "leads nulled",
+  one_end_disconnected: "one end disconnected",
+  connected_to_met: "connected to the main earth terminal",
+  isolated_proved_dead: "isolated and proved dead",
+}
+
+export const sayStep = (step: Step): string => names[step]
