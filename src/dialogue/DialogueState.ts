@@ -18,6 +18,8 @@ export interface OpenQuestion {
   because: string
   /** Facts that a tap, or a yes to a single one, would write. */
   candidates: readonly RecordedFact[]
+  /** The utterances that raised it: a value that comes of the answer has them in its origin. */
+  heard: readonly string[]
 }
 
 /** Entries that were just read back and may still be challenged. */

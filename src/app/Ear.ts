@@ -1,0 +1,92 @@
+/** The ear in use, on the microphone or on the sample recording, with what the screen shows of it. */
+import type { EarGrammar } from "../facts/EarGrammar"
+import type { Heard } from "../facts/Heard"
+import type { EarState, Listener } from "../speech/Listener"
+
+export interface EarHooks {
+  heard(heard: Heard): void
+  changed(): void
+  trouble(because: string): void
+}
+
+export class Ear {
+  state: EarState = "stopped"
+  level = 0
+  starting = false
+  private listener: Listener | null = null
+  private prepared = ""
+
+  constructor(private readonly hooks: EarHooks) {}
+
+  get isOn(): boolean {
+    return this.listener !== null
+  }
+
+  /** Starts listening with this listener; what was listening before is released. */
+  async start(listener: Listener, grammar: EarGrammar): Promise<boolean> {
+    await this.stop()
+    this.starting = true
+    this.set("starting")
+    const ready = await listener.prepare(grammar)
+    const started = ready.ok ? await listener.start(this.events(listener)) : ready
+    this.starting = false
+    if (!started.ok) {
+      this.hooks.trouble(started.because)
+      this.set("stopped")
+      return false
+    }
+    this.listener = listener
+    this.prepared = grammar.id
+    return true
+  }
+
+  /** The ear should be ready for this from the next utterance on. */
+  async expect(grammar: EarGrammar): Promise<void> {
+    if (!this.listener || this.prepared === grammar.id) return
+    this.prepared = grammar.id
+    const outcome = await this.listener.prepare(grammar)
+    if (!outcome.ok) this.hooks.trouble(outcome.because)
+  }
+
+  deafen(): void {
+    this.listener?.deafen()
+  }
+
+  undeafen(marginMs: number): void {
+    this.listener?.undeafen(marginMs)
+  }
+
+  async stop(): Promise<void> {
+    const { listener } = this
+    this.listener = null
+    if (listener) await listener.stop()
+    this.set("stopped")
+  }
+
+  private events(listener: Listener) {
+    const isCurrent = () => this.listener === listener || this.starting
+    return {
+      heard: (heard: Heard) => {
+        if (isCurrent()) this.hooks.heard(heard)
+      },
+      state: (state: EarState) => {
+        if (isCurrent()) this.set(state)
+      },
+      level: (level: number) => {
+        this.level = level
+        this.hooks.changed()
+      },
+      failed: (because: string) => {
+        this.hooks.trouble(because)
+        this.set("stopped")
+        this.listener = null
+      },
+    }
+  }
+
+  private set(state: EarState): void {
+    this.state = state
+    if (state === "stopped") this.level = 0
+    this.hooks.changed()
+  }
+}

@@ -1,0 +1,27 @@
+/** The adapters that a session is made of. `wiring.ts` chooses real ones; tests bring scripted ones. */
+import type { Tools } from "../dialogue/Tools"
+import type { EarGrammar } from "../facts/EarGrammar"
+import type { Context } from "../facts/Interpretation"
+import type { Store } from "../record/Store"
+import type { Listener } from "../speech/Listener"
+import type { Speaker } from "../speech/Speaker"
+
+export interface Parts {
+  store: Store
+  tools: Tools
+  speaker: Speaker
+  /** The ear on the microphone. */
+  microphone: Listener
+  /** An ear that is given the sample recording instead, or null where there is none. */
+  sample: (() => Promise<Listener>) | null
+  earGrammar(context: Context): EarGrammar
+  /** Local time now, ISO 8601 with its offset. */
+  now(): string
+  newId(): string
+  device: string
+  pack: string
+  /** Remembers which job was open, so that a closed tab comes back to it. */
+  lastJob: { get(): string | null; set(job: string | null): void }
+  voiceName: string
+  earName: string
+}

@@ -1,0 +1,30 @@
+/** Files as the commands read them: every fault of a file is one plain line, never a stack. */
+import { readFile } from "node:fs/promises"
+import { done, type Outcome, refuse } from "../facts/Outcome"
+
+const why: Record<string, string> = {
+  ENOENT: "there is no such file",
+  EACCES: "it may not be read",
+  EISDIR: "it is a folder",
+}
+
+/** A file's bytes. */
+export const readBytes = async (file: string): Promise<Outcome<Uint8Array>> => {
+  try {
+    return done(new Uint8Array(await readFile(file)))
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code ?? ""
+    return refuse(`${file}: ${why[code] ?? `it could not be read (${code})`}.`)
+  }
+}
+
+/** A file as UTF-8 text; refuses bytes that are not. */
+export const readText = async (file: string): Promise<Outcome<string>> => {
+  const bytes = await readBytes(file)
+  if (!bytes.ok) return bytes
+  try {
+    return done(new TextDecoder("utf-8", { fatal: true }).decode(bytes.value))
+  } catch {
+    return refuse(`${file}: the file is not text.`)
+  }
+}

@@ -1,0 +1,14 @@
+/** What the interpreter and the ear are told about the moment: what was asked, of what, and what was read back. */
+import type { Context } from "../facts/Interpretation"
+import type { DialogueState } from "./DialogueState"
+
+export const contextOf = (state: DialogueState, at: string): Context => {
+  const item = state.item ? { item: state.item } : {}
+  const { question, readBack } = state
+  if (question) {
+    const proposed = question.candidates.length === 1 ? { asked: "confirm", readback: question.candidates[0]! } : null
+    return proposed ? { ...item, ...proposed, now: at } : { ...item, asked: question.kind, now: at }
+  }
+  const main = readBack && state.record.entries.find((held) => held.entry === readBack.main)
+  return main ? { ...item, asked: "confirm", readback: main.fact, now: at } : { ...item, now: at }
+}

@@ -1,0 +1,14 @@
+/**
+ * Which facts must be answered with a yes before they count as accepted. Readings always, and what rests on an ear
+ * that was unsure; a routine fact may go unchallenged.
+ */
+import type { RecordedFact } from "../facts/Fact"
+import type { Heard } from "../facts/Heard"
+
+/** Below this margin the ear itself was not sure. See `src/speech` for how margins are made. */
+export const sureMargin = 1
+
+export const needsYes = (fact: RecordedFact, heard: Heard | null): boolean =>
+  fact.kind === "resistance" ||
+  (fact.kind === "polarity" && fact.value === "reversed") ||
+  (heard?.margin != null && heard.margin < sureMargin)

@@ -1,0 +1,71 @@
+/**
+ * A doubt of the interpreter turned into a spoken question. Candidates are offered in words that sound different; a
+ * single one can be taken with a yes; none means that it has to be said again.
+ */
+import { RecordedFact } from "../facts/Fact"
+import type { Ask } from "../facts/Interpretation"
+import type { Item } from "../facts/Item"
+import { readBack } from "../interpret/readBack"
+import { sayItem } from "../interpret/sayItem"
+import { sayKind } from "../interpret/sayKind"
+import { sayStep } from "../interpret/sayStep"
+import { capital } from "./capital"
+import { sayApart } from "./sayApart"
+import { answerMe } from "./speak"
+import type { Turn } from "./Turn"
+import { withSubject } from "./withSubject"
+
+const unitOf: Partial<Record<string, string>> = {
+  conductor_csa: "mm2",
+  neutral_csa: "mm2",
+  length: "m",
+  distance: "mm",
+  resistance: "ohm",
+  fuse_rating: "A",
+}
+
+const candidatesOf = (ask: Ask, item: Item | null): RecordedFact[] =>
+  (ask.candidates ?? []).flatMap((value) => {
+    const unit = unitOf[ask.kind] ? { unit: unitOf[ask.kind] } : {}
+    const parsed = RecordedFact.safeParse({ kind: ask.kind, value, ...unit })
+    return parsed.success ? [withSubject(parsed.data, item)] : []
+  })
+
+const overRangeAsk = (turn: Turn): boolean =>
+  turn.written.some((entry) => {
+    const fact = turn.fact(entry)
+    return fact?.kind === "resistance" && fact.value === null
+  })
+
+const wordsFor = (turn: Turn, ask: Ask, candidates: readonly RecordedFact[], item: Item | null): string => {
+  const name = item ? `${capital(sayItem(item))}. ` : ""
+  if (ask.kind === "resistance" && overRangeAsk(turn)) return `${name}Over range. More than what?`
+  if (ask.kind === "step_done") {
+    const step = candidates[0]?.kind === "step_done" ? candidates[0].value : undefined
+    return step ? `${name}${sayStep(step)}: is that done?` : `${name}What is done? Name the step.`
+  }
+  if (candidates.length === 1) return `${name}${readBack(bare(candidates[0]!))} ${answerMe}`
+  if (candidates.length > 1) return `${name}Was that ${sayApart(candidates.map(bare)).join(", or ")}?`
+  if (ask.kind === "service") return "Which part is that for?"
+  if (ask.kind === "field") return "What is that number? Say it again with its unit."
+  return `${name}Say the ${sayKind(ask.kind)} again.`
+}
+
+const bare = (fact: RecordedFact): RecordedFact => {
+  const { subject: _, ...rest } = fact as RecordedFact & { subject?: string }
+  return rest as RecordedFact
+}
+
+/** Asks aloud, keeps the question open, and logs it. */
+export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[]): void => {
+  const item = turn.state.item
+  const candidates = candidatesOf(ask, item)
+  const words = wordsFor(turn, ask, candidates, item)
+  turn.add({ type: "asked", ask, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })
+  turn.sound("sayAgain")
+  turn.say(words)
+  const step = candidates.length === 1 && candidates[0]?.kind === "step_done" ? candidates[0].value : undefined
+  const kind = step ? `step:${step}` : ask.kind === "field" ? "" : ask.kind
+  const question = { kind, item, words, because: ask.because, candidates: step ? [] : candidates, heard }
+  turn.set({ question: kind ? question : null, doubt: ask })
+}

@@ -1,0 +1,25 @@
+/** Several facts read back in one breath: the part is named once, then what was said of it. */
+import type { RecordedFact } from "../facts/Fact"
+import { readBack } from "../interpret/readBack"
+import { sayItem } from "../interpret/sayItem"
+import { itemOf } from "../record/slotOf"
+import { capital } from "./capital"
+
+const withoutSubject = (fact: RecordedFact): RecordedFact => {
+  if (!("subject" in fact)) return fact
+  const { subject: _, ...rest } = fact
+  return rest as RecordedFact
+}
+
+/** "Water. Sixteen square. Fourteen metres." */
+export const sayFacts = (facts: readonly RecordedFact[]): string => {
+  const words: string[] = []
+  let named: string | null = null
+  for (const fact of facts) {
+    const item = "subject" in fact || fact.kind === "service" ? itemOf(fact) : null
+    if (item !== null && item !== named) words.push(`${capital(sayItem(item))}.`)
+    named = item ?? named
+    if (fact.kind !== "service") words.push(readBack(withoutSubject(fact)))
+  }
+  return words.map((word) => (/[.?!]$/.test(word) ? word : `${word}.`)).join(" ")
+}

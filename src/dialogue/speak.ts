@@ -1,0 +1,58 @@
+/**
+ * What is said after something was written: warnings first, then the rest read back, then what still waits for a yes.
+ */
+import type { RecordedFact } from "../facts/Fact"
+import type { Finding } from "../facts/Finding"
+import { awaitingYes } from "../record/holding"
+import { cautionsFor } from "./cautions"
+import { sayFacts } from "./sayFacts"
+import type { Turn } from "./Turn"
+import { isKept, isWarning, warningKey } from "./warningKey"
+
+/** Ends every read-back that has to be answered. It does not hold the word that confirms it. */
+export const answerMe = "Is that it?"
+
+/** Warnings that were not spoken before. */
+const freshWarnings = (turn: Turn): Finding[] => {
+  const { record, checked } = turn.state
+  const spoken = new Set(record.warnings.map((one) => one.warning))
+  return checked.findings.filter(
+    (finding) => isWarning(finding) && !spoken.has(warningKey(finding)) && !isKept(record, finding),
+  )
+}
+
+const sayWarnings = (turn: Turn, fresh: readonly Finding[]): void => {
+  if (fresh.length === 0) return
+  turn.sound("warning")
+  for (const finding of fresh) turn.say(`Warning. ${finding.spoken}`, [warningKey(finding)])
+}
+
+const factsOf = (turn: Turn, entries: readonly string[]): RecordedFact[] =>
+  entries.flatMap((entry) => turn.fact(entry) ?? [])
+
+/** Reads back one older entry that still waits, so that no value is forgotten half accepted. */
+export const askWaiting = (turn: Turn, lead = "And still open."): void => {
+  const waiting = awaitingYes(turn.state.record).find((held) => !turn.written.includes(held.entry))
+  if (!waiting) return
+  turn.say(`${lead} ${sayFacts([waiting.fact])} ${answerMe}`)
+  turn.set({ readBack: { entries: [waiting.entry], main: waiting.entry, needsYes: true }, question: null })
+}
+
+/** Checks what was written in this turn, warns, and reads it back. */
+export const speakWritten = (turn: Turn): void => {
+  turn.check()
+  const { written } = turn
+  const record = turn.state.record
+  const fresh = freshWarnings(turn)
+  sayWarnings(turn, fresh)
+  const waiting = awaitingYes(record).filter((held) => written.includes(held.entry))
+  const warned = new Set(fresh.flatMap((finding) => finding.rests))
+  const plain = written.filter((entry) => !warned.has(entry))
+  const asks = waiting.some((held) => !warned.has(held.entry))
+  if (plain.length > 0) turn.say(`${sayFacts(factsOf(turn, plain))}${asks ? ` ${answerMe}` : ""}`)
+  for (const caution of cautionsFor(turn.state.record, factsOf(turn, written))) turn.say(caution)
+  const main = waiting.at(-1)?.entry ?? written.at(-1)
+  if (main) turn.set({ readBack: { entries: [...written], main, needsYes: waiting.length > 0 }, question: null })
+  if (waiting.length === 0) askWaiting(turn)
+  if (fresh.length === 0) turn.sound("gotIt")
+}

@@ -1,0 +1,198 @@
+/**
+ * The closed loop as one pure step: what happened goes in, and out come the new state and, as data, the lines to keep
+ * and the words to say. Nothing is said to be done before the line for it stands in front of the words.
+ */
+import type { Answer, Fact, RecordedFact } from "../facts/Fact"
+import type { Heard } from "../facts/Heard"
+import type { Command, Interpretation } from "../facts/Interpretation"
+import { awaitingYes } from "../record/holding"
+import type { AcceptedHow, Origin } from "../record/LogLine"
+import { project } from "../record/project"
+import { answer, settle, undo } from "./answers"
+import { askFor } from "./askFor"
+import { openingCaution } from "./cautions"
+import { contextOf } from "./contextOf"
+import type { DialogueEvent } from "./DialogueEvent"
+import type { DialogueState } from "./DialogueState"
+import type { Effect } from "./Effect"
+import { keepWarning } from "./keepWarning"
+import { nextMissing } from "./plan"
+import { carryOut } from "./queries"
+import { raiseDoubt } from "./raiseDoubt"
+import { askWaiting, speakWritten } from "./speak"
+import type { Tools } from "./Tools"
+import { Turn } from "./Turn"
+import { openWarnings } from "./warningKey"
+import { withSubject } from "./withSubject"
+import { writeFacts } from "./writeFacts"
+
+export interface Stepped {
+  state: DialogueState
+  effects: Effect[]
+}
+
+const answerKinds = ["confirm", "deny", "correct", "undo", "repeat", "skip"]
+const isAnswer = (fact: Fact): fact is Answer => answerKinds.includes(fact.kind)
+const isRecorded = (fact: Fact): fact is RecordedFact => !isAnswer(fact)
+
+/** Facts that waited for a part join the part that is now named in answer to the question. */
+const adopt = (turn: Turn, facts: readonly RecordedFact[]): readonly RecordedFact[] => {
+  const { homeless, question } = turn.state
+  const part = facts.find((fact) => fact.kind === "service")
+  if (!homeless || !part) return facts
+  turn.set({ homeless: null })
+  if (question?.kind !== "service") return facts
+  return [
+    part,
+    ...homeless.facts.map((fact) => withSubject(fact, part.value)),
+    ...facts.filter((fact) => fact !== part),
+  ]
+}
+
+const askForPart = (turn: Turn): void => {
+  askFor(turn, "service", null)
+  const { question, homeless } = turn.state
+  if (question && homeless) turn.set({ question: { ...question, heard: homeless.heard } })
+}
+
+/** Naming a part and nothing else is met with the question that comes next for it. */
+const promptForPart = (turn: Turn, facts: readonly RecordedFact[]): boolean => {
+  const named = facts.length === 1 && facts[0]?.kind === "service" ? facts[0].value : null
+  const missing = named && nextMissing(turn.state.record, named)
+  if (!missing || turn.written.length > 1) return false
+  speakWrittenPart(turn)
+  askFor(turn, missing, named)
+  return true
+}
+
+/** A part that is new to the record brings its caution, but needs no read-back: the question names it. */
+const speakWrittenPart = (turn: Turn): void => {
+  const before = turn.written.splice(0)
+  turn.check()
+  turn.set({ readBack: null })
+  for (const entry of before) turn.add({ type: "accepted", entry, how: "not_challenged" })
+}
+
+const write = (turn: Turn, facts: readonly RecordedFact[], origin: Origin, heard: Heard | null): void => {
+  const placed = adopt(turn, facts)
+  turn.set({ question: null, doubt: null })
+  writeFacts(turn, placed, origin, heard)
+  if (turn.written.length > 0 || facts.length > 0) {
+    if (!promptForPart(turn, placed)) speakWritten(turn)
+  }
+  if (turn.state.homeless) askForPart(turn)
+}
+
+const isAside = (act: Answer | Command) =>
+  act.kind === "repeat" || act.kind === "stop_listening" || act.kind === "start_listening"
+
+/** Works through one interpretation: answers first, then facts, then a doubt, then a command. */
+const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, origin: Origin, heard: Heard | null): void => {
+  const answers = reading.facts.filter(isAnswer)
+  const facts = reading.facts.filter(isRecorded)
+  const goesOn = answers.length === 0 && (facts.length > 0 || (reading.command !== null && !isAside(reading.command)))
+  if (goesOn) settle(turn)
+  for (const one of answers) answer(turn, one, how, origin, heard)
+  turn.written.length = 0
+  if (facts.length > 0) write(turn, facts, origin, heard)
+  if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [])
+  if (reading.command) carryOut(turn, reading.command)
+}
+
+const onHeard = (turn: Turn, heard: Heard): void => {
+  const before = turn.state
+  const reading = turn.tools.interpret(heard, contextOf(before, turn.at))
+  const empty = reading.facts.length === 0 && !reading.ask && !reading.command
+  turn.set({ lastHeard: { text: heard.text, understood: !empty } })
+  if (before.question?.kind === "keep_reason" && empty && heard.engine === "typed") return keepWarning(turn, heard.text)
+  if (empty) return
+  if (!before.listening && reading.command?.kind !== "start_listening") return
+  turn.add({ type: "heard", heard })
+  const origin: Origin = { by: "voice", heard: [...(before.question?.heard ?? []), heard.id] }
+  act(turn, reading, "said_yes", origin, heard)
+}
+
+const isAnswerAct = (one: Answer | Command): one is Answer => answerKinds.includes(one.kind)
+
+/** A tap beside an entry is about that entry, whatever was read back last. */
+const turnTo = (turn: Turn, about: string): void => {
+  if (turn.state.readBack && !turn.state.readBack.entries.includes(about)) settle(turn)
+  const held = turn.state.record.entries.find((one) => one.entry === about)
+  if (!held) return
+  turn.set({ readBack: { entries: [about], main: about, needsYes: held.needsYes }, question: null, doubt: null })
+}
+
+const onTapped = (turn: Turn, event: Extract<DialogueEvent, { type: "tapped" }>): void => {
+  const { act: one, about } = event
+  if (about) turnTo(turn, about)
+  if (one.kind === "keep_it") return keepWarning(turn, one.reason, about)
+  if (one.kind === "undo") return undo(turn, about)
+  const reading: Interpretation = isAnswerAct(one)
+    ? { facts: [one], ask: null, command: null }
+    : { facts: [], ask: null, command: one }
+  act(turn, reading, "tapped", { by: "hand", reason: "tapped" }, null)
+}
+
+const onOpened = (turn: Turn, event: Extract<DialogueEvent, { type: "opened" }>): void => {
+  turn.set({ job: event.job })
+  turn.add({ type: "job_opened", place: event.place, pack: event.pack, caution: openingCaution })
+  turn.check()
+  turn.say(`New job. ${event.place}. ${openingCaution}`)
+}
+
+const onResumed = (turn: Turn, event: Extract<DialogueEvent, { type: "resumed" }>): void => {
+  const record = project(event.lines)
+  const item = record.entries.findLast((held) => held.item !== null && held.withdrawn === null)?.item ?? null
+  const isPart = item !== "supply" && item !== "test_leads" && item !== "job"
+  turn.set({ job: record.job, record, item: isPart ? item : null })
+  turn.check()
+  turn.say(`Taken up again. ${record.place}.`)
+  if (awaitingYes(record).length > 0) askWaiting(turn, "Still open.")
+}
+
+/** How often a warning that nobody answered is repeated before it is left on the screen. */
+export const mostReminders = 3
+
+const onWaited = (turn: Turn): void => {
+  const { record, checked, reminders } = turn.state
+  const unanswered = openWarnings(record, checked.findings).filter((finding) =>
+    record.warnings.some(
+      (one) => one.answered === null && one.warning.startsWith(`${finding.rule}|${finding.item ?? "job"}`),
+    ),
+  )
+  const first = unanswered[0]
+  if (!first || reminders >= mostReminders) return
+  turn.sound("warning")
+  turn.say(`Warning again. ${first.spoken}`)
+  turn.set({ reminders: reminders + 1 })
+}
+
+const handle = (turn: Turn, event: DialogueEvent): void => {
+  if (event.type !== "waited") turn.set({ reminders: 0 })
+  switch (event.type) {
+    case "opened":
+      return onOpened(turn, event)
+    case "resumed":
+      return onResumed(turn, event)
+    case "heard":
+      return onHeard(turn, event.heard)
+    case "tapped":
+      return onTapped(turn, event)
+    case "entered":
+      settle(turn)
+      return write(turn, event.facts, { by: "hand", reason: event.reason }, null)
+    case "chose":
+      settle(turn)
+      return write(turn, [{ kind: "service", value: event.item }], { by: "hand", reason: "chosen" }, null)
+    case "waited":
+      return onWaited(turn)
+  }
+}
+
+/** What the loop records and says next. The same state, event and ids always give the same answer. */
+export const step = (state: DialogueState, event: DialogueEvent, tools: Tools): Stepped => {
+  const turn = new Turn(state, event.at, tools)
+  handle(turn, event)
+  const listens: Effect[] = turn.state.listening === state.listening ? [] : [{ do: "listen", on: turn.state.listening }]
+  return turn.finish(listens)
+}

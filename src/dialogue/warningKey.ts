@@ -1,0 +1,19 @@
+/**
+ * A name for one warning about one set of entries. When an entry behind it changes, the name changes too, so that a
+ * warning that was kept on purpose comes back for the new value.
+ */
+import type { Finding } from "../facts/Finding"
+import type { JobRecord } from "../record/JobRecord"
+
+export const warningKey = (finding: Finding) => [finding.rule, finding.item ?? "job", ...finding.rests].join("|")
+
+/** Whether a finding has to be spoken. */
+export const isWarning = (finding: Finding) => finding.severity === "stop" || finding.severity === "warn"
+
+/** Whether a warning was kept on purpose, with a reason. */
+export const isKept = (record: JobRecord, finding: Finding) =>
+  record.warnings.some((one) => one.warning === warningKey(finding) && one.kept !== null)
+
+/** Warnings that hold now and were neither put right nor kept with a reason. */
+export const openWarnings = (record: JobRecord, findings: readonly Finding[]) =>
+  findings.filter((finding) => isWarning(finding) && !isKept(record, finding))

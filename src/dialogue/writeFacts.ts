@@ -1,0 +1,60 @@
+/**
+ * Facts into entries. A value without a part to belong to is not written anywhere: it waits, and the loop asks. A part
+ * that is named becomes the current one.
+ */
+import type { RecordedFact } from "../facts/Fact"
+import type { Heard } from "../facts/Heard"
+import type { Item } from "../facts/Item"
+import { heldIn } from "../record/holding"
+import type { Draft, LogLine, Origin } from "../record/LogLine"
+import { applyLine } from "../record/project"
+import { itemOf, slotOf } from "../record/slotOf"
+import { toSituation } from "../record/toSituation"
+import { needsYes } from "./needsYes"
+import type { Turn } from "./Turn"
+import { isWarning } from "./warningKey"
+import { withSubject } from "./withSubject"
+
+/** Whether the value sets off a warning of its own, which the worker then has to answer. */
+const wouldWarn = (turn: Turn, draft: Draft): boolean => {
+  const { record, job, device, by } = turn.state
+  const line = { v: 1, id: "trial", job: job ?? "", at: turn.at, by, device, seq: record.nextSeq, ...draft } as LogLine
+  const { findings } = turn.tools.check(toSituation(applyLine(record, line)))
+  return findings.some((finding) => isWarning(finding) && finding.rests.includes("trial"))
+}
+
+const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard | null): void => {
+  const replaced = heldIn(turn.state.record, slotOf(fact, ""))
+  const draft = {
+    type: "entry",
+    fact,
+    origin,
+    needsYes: needsYes(fact, heard),
+    ...(replaced && { replaces: replaced.entry }),
+  } as const
+  const entry = turn.add({ ...draft, needsYes: draft.needsYes || wouldWarn(turn, draft) })
+  turn.written.push(entry)
+  if (origin.by === "hand") turn.add({ type: "accepted", entry, how: "tapped" })
+}
+
+/** Takes up a part: puts it on the record where it is new, and makes it the current one. */
+const takeUp = (turn: Turn, item: Item, origin: Origin, heard: Heard | null): void => {
+  if (!turn.state.record.items.includes(item)) writeOne(turn, { kind: "service", value: item }, origin, heard)
+  turn.set({ item })
+}
+
+/** Writes what can be written and keeps the rest waiting for a part. */
+export const writeFacts = (turn: Turn, facts: readonly RecordedFact[], origin: Origin, heard: Heard | null): void => {
+  for (const fact of facts) if (fact.kind === "service") takeUp(turn, fact.value, origin, heard)
+  const values = facts.filter((fact) => fact.kind !== "service")
+  const placed = values.map((fact) => withSubject(fact, turn.state.item))
+  for (const fact of placed) {
+    const item = itemOf(fact)
+    if (item === null) continue
+    writeOne(turn, fact, origin, heard)
+    if (item !== "supply" && item !== "test_leads" && item !== "job") turn.set({ item })
+  }
+  const homeless = placed.filter((fact) => itemOf(fact) === null)
+  const from = origin.by === "voice" ? origin.heard : []
+  if (homeless.length > 0) turn.set({ homeless: { facts: homeless, heard: from } })
+}
