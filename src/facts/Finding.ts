@@ -13,11 +13,22 @@ export type Source = z.infer<typeof Source>
 export const Severity = z.enum(["stop", "warn", "note", "ok"])
 export type Severity = z.infer<typeof Severity>
 
+/** How a finding was worked out: the table row it used, the formula, the same with numbers in, and the result. */
+export const Working = z.object({
+  row: z.string().optional(),
+  formula: z.string(),
+  numbers: z.string(),
+  result: z.string(),
+})
+export type Working = z.infer<typeof Working>
+
 export const Finding = z.object({
   /** The rule's name. */
   rule: z.string(),
   item: Item.optional(),
   severity: Severity,
+  /** Tells findings of one rule apart, such as "below" and "above" a band. */
+  which: z.string().optional(),
   /** One short sentence fit to be spoken: the value, the limit, what to do. */
   spoken: z.string(),
   /** One longer one for the screen, with the sum worked out. */
@@ -28,6 +39,7 @@ export const Finding = z.object({
   rests: z.array(z.string()),
   /** The named inputs the sum was worked out with, units in the names. */
   inputs: z.record(z.string(), z.union([z.number(), z.string(), z.boolean(), z.null()])).default({}),
+  working: Working.optional(),
 })
 export type Finding = z.infer<typeof Finding>
 

@@ -1,0 +1,104 @@
+/**
+ * The situation as flat named values, as far as they are known. Units are in the names, and each value carries the
+ * entries it came from. What was never said to be done counts as not done; everything else that is absent is missing.
+ */
+import type { Missing } from "../facts/Finding"
+import type { Item } from "../facts/Item"
+import type { ItemSituation, Situation } from "../facts/Situation"
+
+/** Every value that a rule may name, with the fact that would supply it and the item that fact belongs to. */
+export const valueNames = {
+  item: null,
+  arrangement: { kind: "earthing_arrangement", item: "supply" },
+  neutralMm2: { kind: "neutral_csa", item: "supply" },
+  fuseA: { kind: "fuse_rating", item: "supply" },
+  polarity: { kind: "polarity", item: "supply" },
+  earthingMm2: { kind: "conductor_csa", item: "earthing_conductor" },
+  csaMm2: { kind: "conductor_csa", item: "own" },
+  lengthM: { kind: "length", item: "own" },
+  distanceMm: { kind: "distance", item: "own" },
+  distanceQualifier: null,
+  ohms: { kind: "resistance", item: "own" },
+  ohmsQualifier: null,
+  readWithLeadsNulled: { kind: "step:leads_nulled", item: "job" },
+  readWithOneEndOff: { kind: "step:one_end_disconnected", item: "own" },
+  pipeCleaned: { kind: "step:pipe_cleaned", item: "own" },
+  clampFitted: { kind: "step:clamp_fitted", item: "own" },
+  labelFitted: { kind: "step:label_fitted", item: "own" },
+  oneEndOff: { kind: "step:one_end_disconnected", item: "own" },
+  connectedToMet: { kind: "step:connected_to_met", item: "own" },
+  provedDead: { kind: "step:isolated_proved_dead", item: "job" },
+  instrument: null,
+} as const
+export type ValueName = keyof typeof valueNames
+
+export interface NamedValue {
+  value: unknown
+  entry?: string
+}
+export type NamedValues = Partial<Record<ValueName, NamedValue>>
+
+const stepNames = {
+  pipeCleaned: "pipe_cleaned",
+  clampFitted: "clamp_fitted",
+  labelFitted: "label_fitted",
+  oneEndOff: "one_end_disconnected",
+  connectedToMet: "connected_to_met",
+} as const
+
+const done = (step: { entry: string } | undefined): NamedValue =>
+  step ? { value: true, entry: step.entry } : { value: false }
+
+/** What is known about the job as a whole. */
+const jobValues = (situation: Situation): NamedValues => {
+  const { arrangement, neutralMm2, fuseA, polarity } = situation.supply
+  const earthing = situation.items.find((one) => one.item === "earthing_conductor")?.csaMm2
+  return {
+    ...(arrangement && { arrangement }),
+    ...(neutralMm2 && { neutralMm2 }),
+    ...(fuseA && { fuseA }),
+    ...(polarity && { polarity }),
+    ...(earthing && { earthingMm2: earthing }),
+    provedDead: done(situation.isolatedProvedDead),
+    instrument: { value: situation.instrument },
+  }
+}
+
+const readingValues = ({ reading }: ItemSituation): NamedValues =>
+  reading
+    ? {
+        ohms: { value: reading.ohms, entry: reading.entry },
+        ...(reading.qualifier && { ohmsQualifier: { value: reading.qualifier, entry: reading.entry } }),
+        readWithLeadsNulled: { value: reading.leadsNulled, entry: reading.entry },
+        readWithOneEndOff: { value: reading.oneEndDisconnected, entry: reading.entry },
+      }
+    : {}
+
+const itemValues = (of: ItemSituation): NamedValues => {
+  const { csaMm2, lengthM, distanceMm } = of
+  const steps = Object.entries(stepNames).map(([name, step]) => [name, done(of.steps[step])])
+  return {
+    item: { value: of.item },
+    ...(csaMm2 && { csaMm2 }),
+    ...(lengthM && { lengthM }),
+    ...(distanceMm && { distanceMm: { value: distanceMm.value, entry: distanceMm.entry } }),
+    ...(distanceMm?.qualifier && { distanceQualifier: { value: distanceMm.qualifier, entry: distanceMm.entry } }),
+    ...readingValues(of),
+    ...Object.fromEntries(steps),
+  }
+}
+
+/** All values of one item, or of the job alone. */
+export const valuesOf = (situation: Situation, of: ItemSituation | null): NamedValues => ({
+  ...jobValues(situation),
+  ...(of ? itemValues(of) : {}),
+})
+
+/** Where a missing value would come from. Nothing is asked for what follows from other values. */
+export const missingFor = (rule: string, name: ValueName, item: Item | undefined): Missing | null => {
+  const supplier = valueNames[name]
+  if (supplier === null) return null
+  if (supplier.item === "job") return { rule, kind: supplier.kind }
+  const owner = supplier.item === "own" ? item : supplier.item
+  return { rule, kind: supplier.kind, ...(owner !== undefined && { item: owner }) }
+}
