@@ -1,0 +1,55 @@
+/** The answers by tap, the same as by voice, and the ear's switch. Kept at the thumb on a phone. */
+
+import { Icon, type IconName } from "../parts/Icon"
+import type { Session, SessionView } from "../Session"
+import { EarState } from "./EarState"
+
+const Answer = ({ icon, words, look, tap }: { icon: IconName; words: string; look: string; tap: () => void }) => (
+  <button type="button" className={`answer ${look}`} onClick={tap}>
+    <Icon name={icon} />
+    <span>{words}</span>
+  </button>
+)
+
+export const Answers = ({ view, session }: { view: SessionView; session: Session }) => {
+  const { question, readBack } = view.dialogue
+  const waits = readBack?.needsYes || question?.candidates.length === 1
+  const on = view.ear.state !== "stopped"
+  return (
+    <section className="answers" aria-label="Answers">
+      <div className="ear-row">
+        <EarState ear={view.ear} />
+        <button type="button" className="listen-button" onClick={() => session.listen(!on)}>
+          <Icon name={on ? "earOff" : "ear"} />
+          <span>{on ? "Stop" : "Listen"}</span>
+        </button>
+      </div>
+      <div className="answer-row">
+        <Answer
+          icon="yes"
+          words="Yes"
+          look={waits ? "answer-yes waits" : "answer-yes"}
+          tap={() => session.send({ type: "tapped", act: { kind: "confirm", value: true } })}
+        />
+        <Answer
+          icon="no"
+          words="No"
+          look={waits ? "answer-no waits" : "answer-no"}
+          tap={() => session.send({ type: "tapped", act: { kind: "deny", value: true } })}
+        />
+        <Answer
+          icon="undo"
+          words="Undo"
+          look="answer-other"
+          tap={() => session.send({ type: "tapped", act: { kind: "undo", value: true } })}
+        />
+        <Answer
+          icon="again"
+          words="Say again"
+          look="answer-other"
+          tap={() => session.send({ type: "tapped", act: { kind: "repeat", value: true } })}
+        />
+      </div>
+    </section>
+  )
+}

@@ -1,0 +1,16 @@
+/** The place, and what the ear is doing, always in sight. */
+
+import { Brand } from "../parts/Brand"
+import { Icon } from "../parts/Icon"
+import type { Session, SessionView } from "../Session"
+
+export const JobHead = ({ view, session }: { view: SessionView; session: Session }) => (
+  <header className="job-head">
+    <Brand />
+    <h1>{view.dialogue.record.place}</h1>
+    <button type="button" className="small-button" onClick={() => session.closeJob()}>
+      <Icon name="leave" />
+      <span>Leave</span>
+    </button>
+  </header>
+)

@@ -1,0 +1,39 @@
+/** The record so far, by item: the fixed items first, then the parts in the order they were named. */
+import type { DialogueState } from "../../dialogue/DialogueState"
+import { openWarnings } from "../../dialogue/warningKey"
+import { fixedItems, type Item } from "../../facts/Item"
+import { allHeld } from "../../record/holding"
+import { itemOf } from "../../record/slotOf"
+import type { Session } from "../Session"
+import { ItemCard } from "./ItemCard"
+import { KeptList } from "./KeptList"
+
+interface RecordProps {
+  dialogue: DialogueState
+  session: Session
+  open: (entry: string) => void
+}
+
+export const RecordList = ({ dialogue, session, open }: RecordProps) => {
+  const held = allHeld(dialogue.record)
+  const bonds = dialogue.record.items.filter((item) => !(fixedItems as readonly Item[]).includes(item))
+  const order = [...fixedItems, ...bonds, "job"].filter((item) => held.some((one) => itemOf(one.fact) === item))
+  const warned = new Set(openWarnings(dialogue.record, dialogue.checked.findings).flatMap((finding) => finding.rests))
+  if (order.length === 0) return <p className="quiet">Nothing yet. Every value you say is listed here.</p>
+  return (
+    <>
+      {order.map((item) => (
+        <ItemCard
+          key={item}
+          item={item}
+          current={item === dialogue.item}
+          held={held.filter((one) => itemOf(one.fact) === item)}
+          warned={warned}
+          open={open}
+          choose={() => session.send({ type: "chose", item })}
+        />
+      ))}
+      <KeptList dialogue={dialogue} />
+    </>
+  )
+}

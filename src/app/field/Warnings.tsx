@@ -1,0 +1,35 @@
+/** Open warnings, the worst first. They stand above everything else until put right or kept on purpose. */
+import type { DialogueState } from "../../dialogue/DialogueState"
+import { openWarnings, warningKey } from "../../dialogue/warningKey"
+import type { Session } from "../Session"
+import { WarningCard } from "./WarningCard"
+
+interface WarningsProps {
+  dialogue: DialogueState
+  session: Session
+  open: (entry: string) => void
+}
+
+export const Warnings = ({ dialogue, session, open }: WarningsProps) => {
+  const found = openWarnings(dialogue.record, dialogue.checked.findings)
+  if (found.length === 0) return null
+  const worst = [...found].sort((a, b) => Number(b.severity === "stop") - Number(a.severity === "stop"))
+  return (
+    <section className="warnings" aria-labelledby="warnings-head">
+      <h2 id="warnings-head" className="unseen">
+        Open warnings
+      </h2>
+      {worst.map((finding) => (
+        <WarningCard
+          key={warningKey(finding)}
+          finding={finding}
+          record={dialogue.record}
+          keep={(reason) =>
+            session.send({ type: "tapped", act: { kind: "keep_it", reason }, about: warningKey(finding) })
+          }
+          open={open}
+        />
+      ))}
+    </section>
+  )
+}

@@ -1,0 +1,19 @@
+/** Puts the app on the page. */
+import { StrictMode } from "react"
+import { createRoot } from "react-dom/client"
+import { App } from "./App"
+import { createSession } from "./wiring"
+import "./look/tokens.css"
+import "./look/page.css"
+import "./look/controls.css"
+import "./look/start.css"
+import "./look/job.css"
+import "./look/warnings.css"
+import "./look/record.css"
+import "./look/picture.css"
+
+createRoot(document.getElementById("root")!).render(
+  <StrictMode>
+    <App session={createSession()} />
+  </StrictMode>,
+)

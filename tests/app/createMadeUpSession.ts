@@ -1,0 +1,54 @@
+/** A session that shows one view and remembers what the screen asked of it. */
+import type { Session, SessionView } from "../../src/app/Session"
+import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
+
+/** Everything at rest: no job, ear and voice ready. */
+export const restingView: SessionView = {
+  phase: "start",
+  dialogue: emptyDialogue("device-1"),
+  ear: { state: "stopped", loading: null, level: 0, name: "on this device" },
+  voice: { saying: null, name: "this device’s voice" },
+  spoken: [],
+  heard: {},
+  jobs: [],
+  notices: [],
+}
+
+export interface MadeUpSession extends Session {
+  /** Every act the screen asked for, in order: the method's name and what it was given. */
+  readonly asked: unknown[][]
+  show(view: SessionView): void
+}
+
+export const createMadeUpSession = (first: SessionView): MadeUpSession => {
+  let view = first
+  const watchers = new Set<() => void>()
+  const asked: unknown[][] = []
+  const note =
+    (name: string) =>
+    (...given: unknown[]) => {
+      asked.push([name, ...given])
+    }
+  return {
+    asked,
+    show(next) {
+      view = next
+      for (const changed of watchers) changed()
+    },
+    subscribe(changed) {
+      watchers.add(changed)
+      return () => watchers.delete(changed)
+    },
+    snapshot: () => view,
+    send: note("send"),
+    type: note("type"),
+    newJob: note("newJob"),
+    resumeJob: note("resumeJob"),
+    closeJob: note("closeJob"),
+    listen: note("listen"),
+    hearSample: note("hearSample"),
+    saveJobFile: note("saveJobFile"),
+    openJobFile: note("openJobFile"),
+    dismiss: note("dismiss"),
+  }
+}

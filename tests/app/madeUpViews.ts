@@ -1,0 +1,219 @@
+/** The states of the screen worth looking at, in an invented job: a bakery with a flat above. */
+import type { SessionView } from "../../src/app/Session"
+import type { DialogueState } from "../../src/dialogue/DialogueState"
+import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
+import { warningKey } from "../../src/dialogue/warningKey"
+import type { Finding } from "../../src/facts/Finding"
+import { restingView } from "./createMadeUpSession"
+import { createMadeUpLog } from "./madeUpLog"
+
+const place = "Bakery, flat above"
+const source = { standard: "BS 7671", edition: "2018+A2:2022", clause: "544.1.1" }
+
+const inJob = (change: Partial<SessionView>, dialogue: Partial<DialogueState>): SessionView => ({
+  ...restingView,
+  phase: "job",
+  ear: { ...restingView.ear, state: "listening", level: 0.2 },
+  ...change,
+  dialogue: { ...emptyDialogue("device-1"), job: "job-1", ...dialogue },
+})
+
+const jobs = [
+  { job: "a", place, openedAt: "2026-03-02T09:41:00+00:00", lastAt: "2026-03-02T10:12:00+00:00", lines: 42 },
+  {
+    job: "b",
+    place: "Village hall, kitchen end",
+    openedAt: "2026-02-27T13:00:00+00:00",
+    lastAt: "2026-02-27T15:05:00+00:00",
+    lines: 118,
+  },
+]
+
+const emptyJob = (): SessionView => {
+  const log = createMadeUpLog(place)
+  return inJob(
+    {},
+    {
+      record: log.record(),
+      lastSaid: `New job. ${place}. Advice only. Check the edition in force, local rules and the network operator. You decide and sign.`,
+    },
+  )
+}
+
+const sayStart = (log: ReturnType<typeof createMadeUpLog>) => {
+  log.speak("supply is T N C S neutral twenty five", [
+    { kind: "earthing_arrangement", value: "TN-C-S" },
+    { kind: "neutral_csa", value: 25, unit: "mm2" },
+  ])
+  log.speak("isolated and proved dead", [{ kind: "step_done", value: "isolated_proved_dead" }], "said_yes")
+  log.speak("earthing conductor sixteen square", [
+    { kind: "conductor_csa", value: 16, unit: "mm2", subject: "earthing_conductor" },
+  ])
+  log.speak("leads nulled", [{ kind: "step_done", value: "leads_nulled" }])
+}
+
+const sayGas = (log: ReturnType<typeof createMadeUpLog>) => {
+  log.speak("gas ten square six point five metres", [
+    { kind: "service", value: "gas" },
+    { kind: "conductor_csa", value: 10, unit: "mm2", subject: "gas" },
+    { kind: "length", value: 6.5, unit: "m", subject: "gas" },
+  ])
+  log.speak("pipe cleaned clamp on label on", [
+    { kind: "step_done", value: "pipe_cleaned", subject: "gas" },
+    { kind: "step_done", value: "clamp_fitted", subject: "gas" },
+    { kind: "step_done", value: "label_fitted", subject: "gas" },
+  ])
+  log.speak("four fifty from the meter", [{ kind: "distance", value: 450, unit: "mm", subject: "gas" }])
+  log.speak("one end off", [{ kind: "step_done", value: "one_end_disconnected", subject: "gas" }])
+}
+
+/** Gas is nearly done and its reading waits for a yes; nothing is wrong. */
+const readingWaits = (): SessionView => {
+  const log = createMadeUpLog(place)
+  sayStart(log)
+  sayGas(log)
+  const [reading] = log.speak(
+    "reads zero point zero one",
+    [{ kind: "resistance", value: 0.01, unit: "ohm", subject: "gas" }],
+    null,
+  )
+  return inJob(
+    {
+      heard: log.heard,
+      voice: { saying: "Gas. Zero point zero one ohms. Is that it?", name: "this device’s voice" },
+      ear: { ...restingView.ear, state: "deaf", level: 0 },
+    },
+    {
+      record: log.record(),
+      item: "gas",
+      readBack: { entries: [reading!], main: reading!, needsYes: true },
+      lastHeard: { text: "reads zero point zero one", understood: true },
+      lastSaid: "Gas. Zero point zero one ohms. Is that it?",
+    },
+  )
+}
+
+const undersized = (entries: string[]): Finding => ({
+  rule: "mainBondSize",
+  item: "water",
+  severity: "stop",
+  spoken: "Water bond is 4 square. It needs 10 at least. Fit 10 square or larger.",
+  shown: "Supply neutral 25 mm² on TN-C-S wants a main bond of 10 mm² copper or more; 4 mm² was said.",
+  source,
+  status: "direct",
+  rests: entries,
+  inputs: { bondMm2: 4, wantedMm2: 10 },
+})
+
+const busyLog = () => {
+  const log = createMadeUpLog(place)
+  sayStart(log)
+  sayGas(log)
+  log.speak("gas zero point zero one", [{ kind: "resistance", value: 0.01, unit: "ohm", subject: "gas" }], "said_yes")
+  log.speak("back on the bar", [{ kind: "step_done", value: "connected_to_met", subject: "gas" }])
+  log.speak("heating pipes ten square", [
+    { kind: "service", value: "heating" },
+    { kind: "conductor_csa", value: 10, unit: "mm2", subject: "heating" },
+  ])
+  log.enter({ kind: "length", value: 11, unit: "m", subject: "heating" }, "measured again with the tape")
+  log.speak(
+    "over range more than ninety nine point nine k",
+    [{ kind: "resistance", value: 99900, unit: "ohm", qualifier: ">", subject: "heating" }],
+    "said_yes",
+  )
+  log.speak("flour silo frame next to the goods entrance", [
+    { kind: "service", value: "flour_silo_frame_next_to_the_goods_entrance" },
+  ])
+  const old = log.speak(
+    "water six square",
+    [
+      { kind: "service", value: "water" },
+      { kind: "conductor_csa", value: 6, unit: "mm2", subject: "water" },
+    ],
+    null,
+  )
+  log.add({ type: "withdrawn", entry: old[1]!, because: "denied" })
+  const water = log.speak("no four square", [{ kind: "conductor_csa", value: 4, unit: "mm2", subject: "water" }], null)
+  log.speak("eight metres", [{ kind: "length", value: 8, unit: "m", subject: "water" }])
+  return { log, size: water[0]! }
+}
+
+/** A busy job with an open stop warning, a reading over range, a value by hand, and a part with a long name. */
+const warningOpen = (): SessionView => {
+  const { log, size } = busyLog()
+  const finding = undersized([size])
+  log.add({ type: "said", words: `Warning. ${finding.spoken}`, warns: [warningKey(finding)] })
+  return inJob(
+    { heard: log.heard, ear: { ...restingView.ear, state: "speech", level: 0.7 } },
+    {
+      record: log.record(),
+      item: "water",
+      checked: { findings: [finding], missing: [] },
+      readBack: { entries: [size], main: size, needsYes: true },
+      lastHeard: { text: "no four square", understood: true },
+      lastSaid: `Warning. ${finding.spoken}`,
+    },
+  )
+}
+
+/** The warning was kept with a reason; the size of a steel frame is being asked. */
+const busyJob = (): SessionView => {
+  const { log, size } = busyLog()
+  const kept = undersized([size])
+  log.add({ type: "said", words: `Warning. ${kept.spoken}`, warns: [warningKey(kept)] })
+  log.add({ type: "kept", warning: warningKey(kept), reason: "old bond, being replaced on Thursday" })
+  const note: Finding = {
+    ...kept,
+    rule: "expectedOhms",
+    item: "gas",
+    severity: "note",
+    spoken: "Gas reads as its length says.",
+    shown: "6.5 m of 10 mm² copper at 20 °C comes to 0.012 Ω; 0.01 Ω is within what the meter can tell.",
+    source: { standard: "IEC 60228", edition: "2004", clause: "Table 2" },
+    status: "derived",
+  }
+  return inJob(
+    { heard: log.heard, ear: { ...restingView.ear, state: "listening", level: 0.3 } },
+    {
+      record: log.record(),
+      item: "flour_silo_frame_next_to_the_goods_entrance",
+      checked: { findings: [kept, note], missing: [] },
+      question: {
+        kind: "conductor_csa",
+        item: "flour_silo_frame_next_to_the_goods_entrance",
+        words: "Was that six, or sixteen square?",
+        because: "six and sixteen sound alike",
+        heard: [],
+        candidates: [
+          { kind: "conductor_csa", value: 6, unit: "mm2", subject: "flour_silo_frame_next_to_the_goods_entrance" },
+          { kind: "conductor_csa", value: 16, unit: "mm2", subject: "flour_silo_frame_next_to_the_goods_entrance" },
+        ],
+      },
+      lastHeard: { text: "six teen square", understood: true },
+      lastSaid: "Was that six, or sixteen square?",
+    },
+  )
+}
+
+/** Every named state, ready to be shown. */
+export const madeUpViews = {
+  opening: (): SessionView => ({ ...restingView, phase: "loading" }),
+  start: (): SessionView => ({ ...restingView, jobs }),
+  startFirst: (): SessionView => ({ ...restingView, ear: { ...restingView.ear, loading: 0.42 } }),
+  startTrouble: (): SessionView => ({
+    ...restingView,
+    jobs,
+    notices: [
+      {
+        id: "1",
+        kind: "trouble",
+        words: "The microphone was refused. Allow it in the browser’s settings, or type instead.",
+      },
+      { id: "2", kind: "news", words: "The job file was taken in: 42 lines." },
+    ],
+  }),
+  emptyJob,
+  readingWaits,
+  warningOpen,
+  busyJob,
+} satisfies Record<string, () => SessionView>
