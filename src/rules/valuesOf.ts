@@ -27,6 +27,20 @@ export const valueNames = {
   labelFitted: { kind: "step:label_fitted", item: "own" },
   oneEndOff: { kind: "step:one_end_disconnected", item: "own" },
   connectedToMet: { kind: "step:connected_to_met", item: "own" },
+  connectedAfterOff: null,
+  insulatingSection: null,
+  toMetOhms: null,
+  between: null,
+  protectiveMm2: null,
+  bondProtected: null,
+  lineMm2: null,
+  zeOhms: null,
+  faultKa: null,
+  phases: null,
+  residualMa: null,
+  buried: null,
+  corrosionProtected: null,
+  mechanicallyProtected: null,
   provedDead: { kind: "step:isolated_proved_dead", item: "job" },
   instrument: null,
 } as const
@@ -49,22 +63,23 @@ const stepNames = {
 const done = (step: { entry: string } | undefined): NamedValue =>
   step ? { value: true, entry: step.entry } : { value: false }
 
-/** What is known about the job as a whole. */
-const jobValues = (situation: Situation): NamedValues => {
-  const { arrangement, neutralMm2, fuseA, polarity } = situation.supply
-  const earthing = situation.items.find((one) => one.item === "earthing_conductor")?.csaMm2
-  return {
-    ...(arrangement && { arrangement }),
-    ...(neutralMm2 && { neutralMm2 }),
-    ...(fuseA && { fuseA }),
-    ...(polarity && { polarity }),
-    ...(earthing && { earthingMm2: earthing }),
-    provedDead: done(situation.isolatedProvedDead),
-    instrument: { value: situation.instrument },
-  }
-}
+/** Leaves out what is not known. */
+const onlyKnown = (values: Partial<Record<ValueName, { value: unknown; entry: string } | undefined>>): NamedValues =>
+  Object.fromEntries(
+    Object.entries(values).flatMap(([name, one]) => (one ? [[name, { value: one.value, entry: one.entry }]] : [])),
+  )
 
-const readingValues = ({ reading }: ItemSituation): NamedValues =>
+/** What is known about the job as a whole. */
+const jobValues = (situation: Situation): NamedValues => ({
+  ...onlyKnown(situation.supply),
+  ...onlyKnown(situation.earthing ?? {}),
+  ...onlyKnown({ earthingMm2: situation.items.find((one) => one.item === "earthing_conductor")?.csaMm2 }),
+  provedDead: done(situation.isolatedProvedDead),
+  instrument: { value: situation.instrument },
+})
+
+/** Before there is a reading, what has been done so far says under which conditions it would be taken. */
+const readingValues = ({ reading, steps }: ItemSituation, situation: Situation): NamedValues =>
   reading
     ? {
         ohms: { value: reading.ohms, entry: reading.entry },
@@ -72,26 +87,36 @@ const readingValues = ({ reading }: ItemSituation): NamedValues =>
         readWithLeadsNulled: { value: reading.leadsNulled, entry: reading.entry },
         readWithOneEndOff: { value: reading.oneEndDisconnected, entry: reading.entry },
       }
-    : {}
+    : {
+        ...onlyKnown({ readWithLeadsNulled: situation.leadsNulled, readWithOneEndOff: steps.one_end_disconnected }),
+      }
 
-const itemValues = (of: ItemSituation): NamedValues => {
-  const { csaMm2, lengthM, distanceMm } = of
+/** Whether the end went back on after it came off; unknown while the log's order is. */
+const connectedAfterOff = ({ steps }: ItemSituation): NamedValues => {
+  const [on, off] = [steps.connected_to_met, steps.one_end_disconnected]
+  if (on?.order === undefined || off?.order === undefined) return {}
+  return { connectedAfterOff: { value: on.order > off.order, entry: on.entry } }
+}
+
+const itemValues = (of: ItemSituation, situation: Situation): NamedValues => {
+  const { csaMm2, lengthM, distanceMm, atEntry, joins } = of
   const steps = Object.entries(stepNames).map(([name, step]) => [name, done(of.steps[step])])
   return {
     item: { value: of.item },
-    ...(csaMm2 && { csaMm2 }),
-    ...(lengthM && { lengthM }),
-    ...(distanceMm && { distanceMm: { value: distanceMm.value, entry: distanceMm.entry } }),
+    ...onlyKnown({ csaMm2, lengthM, distanceMm, ...atEntry }),
+    ...onlyKnown({ between: joins?.between, protectiveMm2: joins?.protectiveMm2 }),
+    ...onlyKnown({ bondProtected: joins?.mechanicallyProtected }),
     ...(distanceMm?.qualifier && { distanceQualifier: { value: distanceMm.qualifier, entry: distanceMm.entry } }),
-    ...readingValues(of),
+    ...readingValues(of, situation),
     ...Object.fromEntries(steps),
+    ...connectedAfterOff(of),
   }
 }
 
 /** All values of one item, or of the job alone. */
 export const valuesOf = (situation: Situation, of: ItemSituation | null): NamedValues => ({
   ...jobValues(situation),
-  ...(of ? itemValues(of) : {}),
+  ...(of ? itemValues(of, situation) : {}),
 })
 
 /** Where a missing value would come from. Nothing is asked for what follows from other values. */

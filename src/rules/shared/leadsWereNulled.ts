@@ -10,7 +10,7 @@ export const leadsWereNulled = defineRule({
   source: { standard: "guidance", edition: "GN3 as quoted", clause: "continuity of protective conductors" },
   status: "direct",
   of: ["main_bond", "earthing_conductor", "supplementary_bond"],
-  needs: z.object({ item: knownAs.item, ohms: knownAs.ohms, readWithLeadsNulled: knownAs.flag }),
+  needs: z.object({ item: knownAs.item, readWithLeadsNulled: knownAs.flag, ohms: knownAs.ohms }),
   limits: {},
   judge({ item, ohms, readWithLeadsNulled }) {
     if (ohms === null) return notApplicable("Over range is over range with any leads.")

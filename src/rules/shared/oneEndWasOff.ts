@@ -10,7 +10,7 @@ export const oneEndWasOff = defineRule({
   source: { standard: "guidance", edition: "GN3 as quoted", clause: "test method 2" },
   status: "direct",
   of: ["main_bond", "earthing_conductor", "supplementary_bond"],
-  needs: z.object({ item: knownAs.item, ohms: knownAs.ohms, readWithOneEndOff: knownAs.flag }),
+  needs: z.object({ item: knownAs.item, readWithOneEndOff: knownAs.flag, ohms: knownAs.ohms }),
   limits: {},
   judge({ item, ohms, readWithOneEndOff }) {
     if (ohms === null) return notApplicable("Over range is over range by any path.")

@@ -10,7 +10,10 @@ import { figure, hundredths } from "../figures"
 import { knownAs } from "../knownAs"
 import { defineRule, fails, notApplicable, passes, type Says, type Verdict } from "../Rule"
 import { sayAbout, sayItem, sayMetres, sayMm2, sayOhms } from "../sayings"
+import { continuityAdvice } from "../tables/continuityAdvice"
 import { whatFits } from "../whatFits"
+
+const { acceptOhms, quotedOhms } = continuityAdvice.rows[0]!
 
 interface Given {
   item: string
@@ -45,7 +48,7 @@ const says = (given: Given, ohms: number, band: OhmsBand, which?: "below" | "abo
       "conductor than was said.",
     above:
       "A poor joint, a dirty pipe, leads not nulled, or a longer or smaller conductor than was said. " +
-      "Guidance as quoted accepts up to 0.1 Ω where less than 0.1 Ω is expected.",
+      `Guidance as quoted accepts up to ${acceptOhms} Ω where less is expected; ${quotedOhms} Ω is not a limit.`,
     none: "",
   }[which ?? "none"]
   const fits = which === undefined ? "" : ` ${whatFits(ohms, given)}`

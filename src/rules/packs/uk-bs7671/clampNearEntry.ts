@@ -5,13 +5,9 @@
 import { z } from "zod"
 import { figure } from "../../figures"
 import { knownAs } from "../../knownAs"
+import { comesIn, entryMarks } from "../../partKind"
 import { asks, defineRule, fails, notApplicable, passes } from "../../Rule"
 import { orKeepIt, sayItem, sayMillimetres, startWithNumber } from "../../sayings"
-
-/** Pipes that come in from outside, and what their clamp is measured from. */
-const measuredFrom: Readonly<Record<string, string>> = { gas: "meter", water: "stop valve", oil: "entry" }
-/** Parts that have no meter and no single place of entry. */
-const withoutEntry = /^(structural_steel|heating|lightning_protection)$|steel|frame|beam|column|lightning/
 
 export const clampNearEntry = defineRule({
   name: "clampNearEntry",
@@ -26,10 +22,10 @@ export const clampNearEntry = defineRule({
   }),
   limits: { mostMm: 600 },
   judge({ item, distanceMm, distanceQualifier }, { mostMm }) {
-    if (withoutEntry.test(item)) return notApplicable("This part has no meter and no single place of entry.")
+    if (!comesIn(item)) return notApplicable("This part has no meter and no single place of entry.")
     if (distanceMm === undefined)
-      return item in measuredFrom ? asks("distanceMm") : notApplicable("No distance was said for this part.")
-    const place = measuredFrom[item] ?? "entry"
+      return item in entryMarks ? asks("distanceMm") : notApplicable("No distance was said for this part.")
+    const place = entryMarks[item] ?? "entry"
     const inputs = { distanceMm, mostMm, distanceQualifier: distanceQualifier ?? null }
     const isMore = distanceQualifier === ">"
     // "Less than a metre" and "over three hundred" leave it open.

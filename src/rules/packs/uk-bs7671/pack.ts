@@ -1,16 +1,46 @@
 /** The British pack: BS 7671 as far as it could be seen in public, with the guidance that goes with it. */
 import type { Pack } from "../../Pack"
-import { bondIsNotOpen } from "../../shared/bondIsNotOpen"
-import { leadsWereNulled } from "../../shared/leadsWereNulled"
-import { oneEndWasOff } from "../../shared/oneEndWasOff"
-import { readingFitsConductor } from "../../shared/readingFitsConductor"
+import { sharedRules } from "../../shared/sharedRules"
+import { adiabaticBounds } from "../../tables/adiabaticBounds"
+import { breakerCurrents } from "../../tables/breakerCurrents"
+import { buriedEarthing } from "../../tables/buriedEarthing"
+import { coldFactor } from "../../tables/coldFactor"
 import { conductorResistance } from "../../tables/conductorResistance"
+import { continuityAdvice } from "../../tables/continuityAdvice"
+import { declaredFault } from "../../tables/declaredFault"
+import { disconnectionTimes } from "../../tables/disconnectionTimes"
+import { electrodeAdvice } from "../../tables/electrodeAdvice"
+import { extraneousTest } from "../../tables/extraneousTest"
+import { finalCircuits } from "../../tables/finalCircuits"
+import { fuseZs } from "../../tables/fuseZs"
+import { insulationAdvice } from "../../tables/insulationAdvice"
+import { insulationLimits } from "../../tables/insulationLimits"
+import { kBare } from "../../tables/kBare"
+import { kConduit } from "../../tables/kConduit"
+import { kInCable } from "../../tables/kInCable"
+import { kNotInCable } from "../../tables/kNotInCable"
+import { kSheath } from "../../tables/kSheath"
 import { mainBondLimits } from "../../tables/mainBondLimits"
 import { pmeBonds } from "../../tables/pmeBonds"
+import { protectiveByLine } from "../../tables/protectiveByLine"
+import { rcdTimes } from "../../tables/rcdTimes"
 import { readingTolerances } from "../../tables/readingTolerances"
+import { ringSpread } from "../../tables/ringSpread"
+import { separateProtective } from "../../tables/separateProtective"
+import { supplementaryBonds } from "../../tables/supplementaryBonds"
+import { supplyVoltage } from "../../tables/supplyVoltage"
 import { temperatureCoefficients } from "../../tables/temperatureCoefficients"
+import { touchVoltage } from "../../tables/touchVoltage"
+import { typicalZe } from "../../tables/typicalZe"
 import { clampNearEntry } from "./clampNearEntry"
+import { earthingConductorSize } from "./earthingConductorSize"
+import { electrodeOhms } from "./electrodeOhms"
+import { faultCurrentIsDeclared } from "./faultCurrentIsDeclared"
+import { labelIsOn } from "./labelIsOn"
 import { mainBondSize } from "./mainBondSize"
+import { partNeedsBond } from "./partNeedsBond"
+import { supplementarySize } from "./supplementarySize"
+import { zeIsUsual } from "./zeIsUsual"
 
 export const ukBs7671: Pack = {
   id: "uk-bs7671",
@@ -20,8 +50,51 @@ export const ukBs7671: Pack = {
     "Amendment 4 was published on 15 April 2026 and the edition before it was withdrawn on 15 October 2026. No figure " +
     "here was checked against it: look in the edition in force, and ask the network operator.",
   thin: false,
-  rules: [mainBondSize, readingFitsConductor, bondIsNotOpen, clampNearEntry, leadsWereNulled, oneEndWasOff],
-  tables: [pmeBonds, mainBondLimits, conductorResistance, temperatureCoefficients, readingTolerances],
+  rules: [
+    mainBondSize,
+    partNeedsBond,
+    earthingConductorSize,
+    clampNearEntry,
+    labelIsOn,
+    ...sharedRules,
+    supplementarySize,
+    electrodeOhms,
+    zeIsUsual,
+    faultCurrentIsDeclared,
+  ],
+  tables: [
+    pmeBonds,
+    mainBondLimits,
+    conductorResistance,
+    temperatureCoefficients,
+    readingTolerances,
+    continuityAdvice,
+    protectiveByLine,
+    buriedEarthing,
+    separateProtective,
+    adiabaticBounds,
+    kNotInCable,
+    kInCable,
+    kSheath,
+    kConduit,
+    kBare,
+    supplementaryBonds,
+    touchVoltage,
+    extraneousTest,
+    electrodeAdvice,
+    typicalZe,
+    declaredFault,
+    disconnectionTimes,
+    finalCircuits,
+    supplyVoltage,
+    breakerCurrents,
+    fuseZs,
+    coldFactor,
+    ringSpread,
+    insulationLimits,
+    insulationAdvice,
+    rcdTimes,
+  ],
   questions: [
     {
       kind: "earthing_arrangement",
