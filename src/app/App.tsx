@@ -8,6 +8,7 @@ import type { Session } from "./Session"
 const Opening = () => (
   <main className="opening">
     <Brand />
+    <h1>Bothhands</h1>
     <p role="status">Looking for jobs on this device.</p>
   </main>
 )

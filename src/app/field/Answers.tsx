@@ -2,7 +2,7 @@
 
 import { Icon, type IconName } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
-import { EarState } from "./EarState"
+import { EarState, earStateOf } from "./EarState"
 
 const Answer = ({ icon, words, look, tap }: { icon: IconName; words: string; look: string; tap: () => void }) => (
   <button type="button" className={`answer ${look}`} onClick={tap}>
@@ -14,12 +14,17 @@ const Answer = ({ icon, words, look, tap }: { icon: IconName; words: string; loo
 export const Answers = ({ view, session }: { view: SessionView; session: Session }) => {
   const { question, readBack } = view.dialogue
   const waits = readBack?.needsYes || question?.candidates.length === 1
-  const on = view.ear.state !== "stopped"
+  const state = earStateOf(view)
+  const on = state !== "stopped" && state !== "paused"
+  const listen = () => {
+    if (state === "paused") session.send({ type: "tapped", act: { kind: "start_listening" } })
+    else session.listen(!on)
+  }
   return (
     <section className="answers" aria-label="Answers">
       <div className="ear-row">
-        <EarState ear={view.ear} />
-        <button type="button" className="listen-button" onClick={() => session.listen(!on)}>
+        <EarState view={view} />
+        <button type="button" className="listen-button" onClick={listen}>
           <Icon name={on ? "earOff" : "ear"} />
           <span>{on ? "Stop" : "Listen"}</span>
         </button>

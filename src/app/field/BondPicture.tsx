@@ -2,7 +2,7 @@
  * The main earthing terminal with its bonds, drawn live from the record. One end taken off shows as a gap at the bar,
  * a connection as a filled screw; the same is said in words under each line and in a list for screen readers.
  */
-import { useRef } from "react"
+import { memo, useRef } from "react"
 import type { DialogueState } from "../../dialogue/DialogueState"
 import { Conductor } from "./Conductor"
 import { type LaidLine, type LaidPicture, layoutPicture, places } from "./layoutPicture"
@@ -53,8 +53,8 @@ const Terminal = ({ laid }: { laid: LaidPicture }) => (
   </g>
 )
 
-/** The whole picture, with its words as a hidden list. */
-export const BondPicture = ({ dialogue }: { dialogue: DialogueState }) => {
+/** The whole picture, with its words as a hidden list. Left alone while only the sound level changes. */
+export const BondPicture = memo(({ dialogue }: { dialogue: DialogueState }) => {
   const frame = useRef<HTMLDivElement>(null)
   const width = useTextWidth(frame)
   const picture = pictureOf(dialogue)
@@ -72,7 +72,7 @@ export const BondPicture = ({ dialogue }: { dialogue: DialogueState }) => {
           d={`M${places.barX} ${laid.conductor.from}V${laid.conductor.to + 10}`}
           csaMm2={picture.conductor.csaMm2}
         />
-        <g transform={`translate(16 ${(laid.supply.height - places.glyphSize) / 2})`}>
+        <g transform={`translate(16 ${laid.supply.glyphY})`}>
           <SupplyGlyph arrangement={picture.arrangement} />
         </g>
         <PictureTexts texts={laid.supply.texts} />
@@ -89,4 +89,4 @@ export const BondPicture = ({ dialogue }: { dialogue: DialogueState }) => {
       </ul>
     </div>
   )
-}
+})

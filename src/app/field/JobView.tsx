@@ -33,7 +33,8 @@ export const JobView = ({ view, session }: { view: SessionView; session: Session
           <Conversation view={view} session={session} />
           <Typing session={session} />
         </div>
-        <section className="drawn" aria-labelledby="picture-head">
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a wide page and must be reached by keys */}
+        <section className="drawn" aria-labelledby="picture-head" tabIndex={0}>
           <h2 id="picture-head">Terminal and bonds</h2>
           <BondPicture dialogue={dialogue} />
         </section>

@@ -1,4 +1,5 @@
 /** The record so far, by item: the fixed items first, then the parts in the order they were named. */
+import { memo } from "react"
 import type { DialogueState } from "../../dialogue/DialogueState"
 import { openWarnings } from "../../dialogue/warningKey"
 import { fixedItems, type Item } from "../../facts/Item"
@@ -14,7 +15,8 @@ interface RecordProps {
   open: (entry: string) => void
 }
 
-export const RecordList = ({ dialogue, session, open }: RecordProps) => {
+/** Left alone while only the sound level changes. */
+export const RecordList = memo(({ dialogue, session, open }: RecordProps) => {
   const held = allHeld(dialogue.record)
   const bonds = dialogue.record.items.filter((item) => !(fixedItems as readonly Item[]).includes(item))
   const order = [...fixedItems, ...bonds, "job"].filter((item) => held.some((one) => itemOf(one.fact) === item))
@@ -36,4 +38,4 @@ export const RecordList = ({ dialogue, session, open }: RecordProps) => {
       <KeptList dialogue={dialogue} />
     </>
   )
-}
+})

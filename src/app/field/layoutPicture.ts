@@ -24,7 +24,7 @@ export interface LaidPicture {
   width: number
   height: number
   /** The block at the top, with its texts. */
-  supply: { height: number; texts: readonly Placed<TextKind>[] }
+  supply: { height: number; glyphY: number; texts: readonly Placed<TextKind>[] }
   /** Where the earthing conductor runs down, with its texts. */
   conductor: { from: number; to: number; texts: readonly Placed<TextKind>[] }
   /** The terminal's bar. */
@@ -71,8 +71,14 @@ const stack = (blocks: readonly (readonly Token<TextKind>[])[], room: number) =>
   return { placed, height }
 }
 
+/** Below this width, words get the whole width and stand clear of what is drawn beside them. */
+const narrow = 280
+/** Below this width, everything is drawn smaller instead: about six letters a line. */
+const leastWidth = 200
+
 const laySupply = (picture: Picture, width: number): LaidPicture["supply"] => {
-  const left = places.glyphSize + 28
+  const beside = width >= narrow
+  const left = beside ? places.glyphSize + 28 : 16
   const title: Token<TextKind> = picture.arrangement
     ? { text: picture.arrangement, size: "big", kind: { as: "name" } }
     : { text: "Supply not said yet", size: "name", kind: { as: "quiet" } }
@@ -80,22 +86,31 @@ const laySupply = (picture: Picture, width: number): LaidPicture["supply"] => {
   const marked =
     picture.supplyState.shape === "yes" || picture.supplyState.shape === "bare" ? [] : [stateToken(picture.supplyState)]
   const block = stack([[title, ...marked], rest], width - left - 16)
-  const tall = Math.max(block.height + 28, places.glyphSize + 24)
-  return { height: tall, texts: shift(block.placed, left, (tall - block.height) / 2) }
+  if (!beside) {
+    const top = places.glyphSize + 20
+    return { height: top + block.height + 12, glyphY: 12, texts: shift(block.placed, left, top) }
+  }
+  const height = Math.max(block.height + 28, places.glyphSize + 24)
+  const glyphY = (height - places.glyphSize) / 2
+  return { height, glyphY, texts: shift(block.placed, left, (height - block.height) / 2) }
 }
 
 const layBond = (line: PictureLine, top: number, width: number): { laid: LaidLine; bottom: number } => {
-  const room = width - places.textX - places.partSize - places.edge - 12
+  const beside = width >= narrow
+  const part = beside ? places.partSize + 12 : 0
+  const room = width - places.textX - places.edge - part
   const head = flowText(headTokens(line), room)
-  const y = top + Math.max(head.height, 12) + 8
+  const clear = beside ? 8 : places.partSize / 2 + 4
+  const y = top + head.height + clear
   const foot = stack([valueTokens(line), stepTokens(line)], room)
-  const texts = [...shift(head.placed, places.textX, top), ...shift(foot.placed, places.textX, y + 10)]
-  return { laid: { line, y, texts }, bottom: Math.max(y + 10 + foot.height, y + places.partSize / 2) + 20 }
+  const footTop = y + (beside ? 10 : clear)
+  const texts = [...shift(head.placed, places.textX, top), ...shift(foot.placed, places.textX, footTop)]
+  return { laid: { line, y, texts }, bottom: Math.max(footTop + foot.height, y + places.partSize / 2) + 20 }
 }
 
-/** Lays the whole picture out. `width` is in the picture's units, 160 at least. */
+/** Lays the whole picture out. `width` is in the picture's units. */
 export const layoutPicture = (picture: Picture, width: number): LaidPicture => {
-  const wide = Math.max(160, width)
+  const wide = Math.max(leastWidth, width)
   const room = wide - places.textX - places.edge
   const supply = laySupply(picture, wide)
   const ec = stack([headTokens(picture.conductor), valueTokens(picture.conductor)], room)
