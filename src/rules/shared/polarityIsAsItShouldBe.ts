@@ -19,7 +19,7 @@ export const polarityIsAsItShouldBe = defineRule({
             "Isolate, leave it off and tell the network operator.",
         })
       : passes({
-          spoken: "Line and neutral are as they should be.",
+          spoken: "Line and neutral are as expected.",
           shown: "The polarity of the supply was checked.",
         }),
   examples: [

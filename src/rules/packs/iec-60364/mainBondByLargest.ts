@@ -41,7 +41,7 @@ export const mainBondByLargest = defineRule({
           status: iecHalfRule.status,
         })
       : fails("warn", {
-          spoken: `${head} under what the rule gives. Check the book.`,
+          spoken: `${head} too small by the rule. Check the book.`,
           shown,
           inputs,
           status: iecHalfRule.status,

@@ -29,7 +29,7 @@ export const partNeedsBond = defineRule({
   judge({ item, insulatingSection, toMetOhms }) {
     if (insulatingSection)
       return fails("note", {
-        spoken: `${sayItem(item)}: it comes in by plastic, and needs no main bond.`,
+        spoken: `${sayItem(item)}: the pipe is not metal where it comes in, and needs no main bond.`,
         shown:
           "An insulating section at the point of entry: this pipe need not be main bonded. A break some way inside does " +
           "not count the same.",
@@ -50,11 +50,11 @@ export const partNeedsBond = defineRule({
         inputs,
         working,
       })
+    const isClear = answer === "not extraneous"
     return fails("note", {
-      spoken:
-        answer === "in doubt"
-          ? `${sayItem(item)}: the test cannot say if it needs a bond. You decide.`
-          : `${sayItem(item)}: by the test it needs no main bond. You decide.`,
+      spoken: isClear
+        ? `${sayItem(item)}: by the test it needs no main bond. You decide.`
+        : `${sayItem(item)}: the test cannot say if it needs a bond. You decide.`,
       shown: `${figure(toMetOhms)} Ω to the main terminal: ${answer} (${limits}). The test is guidance, not a regulation.`,
       which: answer,
       inputs,
