@@ -12,6 +12,8 @@ export type EarState = "starting" | "listening" | "speech" | "deaf" | "stopped"
 export interface ListenerEvents {
   /** Each finished utterance once, in order. */
   heard(heard: Heard): void
+  /** The sound that the utterance came from, just before it is handed over; only from ears that have it. */
+  sound?(heardId: string, samples: Float32Array, rateHz: number): void
   state?(state: EarState): void
   /** Sound level 0 to 1, a few times a second. */
   level?(level: number): void

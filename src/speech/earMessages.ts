@@ -1,0 +1,36 @@
+/** What the page, the microphone's worklet and the ear's worker say to each other. */
+import type { EarGrammar } from "../facts/EarGrammar"
+import type { Heard } from "../facts/Heard"
+import type { Outcome } from "../facts/Outcome"
+import type { EarState } from "./Listener"
+
+/** Page to worker. `call` numbers a question, so that its answer finds back. */
+export type ToWorker =
+  | { do: "prepare"; call: number; base: string; grammar: EarGrammar }
+  | { do: "start"; call: number }
+  | { do: "stop"; call: number }
+  /** A new microphone: its sound arrives at this port from now on. */
+  | { do: "hear"; port: MessagePort }
+
+/** Worker to page. */
+export type FromWorker =
+  | { tell: "answer"; call: number; outcome: Outcome }
+  | { tell: "heard"; heard: Heard }
+  | { tell: "sound"; id: string; samples: Float32Array; rateHz: number }
+  | { tell: "state"; state: EarState }
+  | { tell: "level"; level: number }
+
+/**
+ * Worklet to worker. The marks of deafness travel in the sound itself, so that they fall on the right sample however far
+ * behind the worker is.
+ */
+export type FromWorklet =
+  | { sound: Float32Array; rateHz: number }
+  | { mark: "deafen" }
+  | { mark: "undeafen"; marginMs: number }
+
+/** Page to worklet. */
+export type ToWorklet = { port: MessagePort } | { mark: "deafen" } | { mark: "undeafen"; marginMs: number }
+
+/** The name that the worklet registers under. */
+export const workletName = "bothhands-microphone"

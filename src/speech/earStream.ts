@@ -1,0 +1,107 @@
+/**
+ * A stream of sound in, finished utterances out: rate, filter, endpoints, recogniser, and the half-duplex rule. Knows no
+ * microphone and no clock: all times are places in the sound, so a file and a live stream go the same way.
+ */
+import type { Heard } from "../facts/Heard"
+import { createEndpointer, type Endpointer, endpointerSettings, type Utterance } from "./endpointer"
+import { createHighPass } from "./highPass"
+import type { Hearing } from "./recogniser"
+import { createResampler } from "./resampler"
+
+/** The part of the recogniser that the stream needs. */
+export interface UtteranceEar {
+  rateHz: number
+  hear(samples: Float32Array): Hearing | null
+}
+
+/** One finished utterance and the very sound it came from. */
+export interface HeardSound {
+  heard: Heard
+  samples: Float32Array
+  rateHz: number
+}
+
+export interface EarStream {
+  /** Takes the next samples, at the rate they have. A change of rate starts a new utterance. */
+  push(samples: Float32Array, rateHz: number): HeardSound[]
+  /** The sound has ended: what is open is finished. */
+  finish(): HeardSound[]
+  /** From here on the app speaks: an open utterance is thrown away. */
+  deafen(): void
+  /**
+   * The app has gone quiet. What lies wholly within the next `marginMs` is its echo and is thrown away; an utterance that
+   * began there and goes on is kept from its first sound.
+   */
+  undeafen(marginMs: number): void
+  readonly deaf: boolean
+  readonly inSpeech: boolean
+  /** 0 to 1. */
+  readonly level: number
+}
+
+/** Levels that are shown as 0 and 1, in decibels of full scale. */
+const [quietDb, loudDb] = [-60, -10]
+
+export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStream => {
+  const endpointer: Endpointer = createEndpointer(ear.rateHz)
+  let rate = 0
+  let toEar = (samples: Float32Array) => samples
+  let deaf = false
+  let audibleFrom = 0
+
+  const setRate = (rateHz: number) => {
+    rate = rateHz
+    const [resampler, highPass] = [createResampler(rateHz, ear.rateHz), createHighPass(ear.rateHz)]
+    toEar = (samples) => highPass(resampler.push(samples))
+    endpointer.forget()
+  }
+
+  const hear = (utterance: Utterance): HeardSound[] => {
+    const spokenEnd = utterance.end - endpointerSettings.postRoll
+    if (deaf || spokenEnd <= audibleFrom) return []
+    const hearing = ear.hear(utterance.samples)
+    return hearing
+      ? [{ heard: toHeard(hearing, utterance, newId()), samples: utterance.samples, rateHz: ear.rateHz }]
+      : []
+  }
+
+  return {
+    push: (samples, rateHz) => {
+      if (rateHz !== rate) setRate(rateHz)
+      return endpointer.push(toEar(samples)).flatMap(hear)
+    },
+    finish: () => endpointer.flush().flatMap(hear),
+    deafen: () => {
+      deaf = true
+    },
+    undeafen: (marginMs) => {
+      deaf = false
+      endpointer.forget()
+      audibleFrom = endpointer.now + marginMs / 1000
+    },
+    get deaf() {
+      return deaf
+    },
+    get inSpeech() {
+      return !deaf && endpointer.inSpeech
+    },
+    get level() {
+      return Math.min(1, Math.max(0, (endpointer.levelDb - quietDb) / (loudDb - quietDb)))
+    },
+  }
+}
+
+const toHeard = (hearing: Hearing, utterance: Utterance, id: string): Heard => {
+  const place = (seconds: number) => Math.round((utterance.start + seconds) * 100) / 100
+  const words = hearing.words.map((word) => ({ ...word, start: place(word.start), end: place(word.end) }))
+  return {
+    id,
+    text: hearing.text,
+    alternatives: hearing.alternatives,
+    words,
+    start: words[0]?.start ?? place(0),
+    end: words.at(-1)?.end ?? utterance.end,
+    engine: "offline",
+    margin: hearing.margin,
+  }
+}

@@ -1,0 +1,57 @@
+/**
+ * The worker that the offline ear lives in, so that decoding never holds up the page. It is the sound listener with
+ * messages in place of calls.
+ */
+import { done, type Outcome, refuse } from "../facts/Outcome"
+import type { FromWorker, FromWorklet, ToWorker } from "./earMessages"
+import { loadEngine } from "./engine"
+import { loadEarFiles } from "./loadEarFiles"
+import { createRecogniser, type Recogniser } from "./recogniser"
+import { createSoundListener } from "./soundListener"
+
+const tell = (message: FromWorker, handOver: Transferable[] = []) => self.postMessage(message, { transfer: handOver })
+
+let base = ""
+let microphone: MessagePort | null = null
+
+const load = async (): Promise<Outcome<Recogniser>> => {
+  const [engine, files] = await Promise.all([loadEngine(), loadEarFiles(base)])
+  return files.ok ? done(createRecogniser(engine, files.value)) : files
+}
+
+const listener = createSoundListener({ load })
+
+const takeSound = ({ data }: MessageEvent<FromWorklet>) => {
+  if ("sound" in data) listener.feed(data.sound, data.rateHz)
+  else if (data.mark === "deafen") listener.deafen()
+  else listener.undeafen(data.marginMs)
+}
+
+const start = () =>
+  listener.start({
+    heard: (heard) => tell({ tell: "heard", heard }),
+    sound: (id, samples, rateHz) => tell({ tell: "sound", id, samples, rateHz }, [samples.buffer]),
+    state: (state) => tell({ tell: "state", state }),
+    level: (level) => tell({ tell: "level", level }),
+  })
+
+const answer = async (message: Exclude<ToWorker, { do: "hear" }>): Promise<Outcome> => {
+  if (message.do === "start") return start()
+  if (message.do === "stop") {
+    await listener.stop()
+    return done(undefined)
+  }
+  base = message.base
+  return listener.prepare(message.grammar)
+}
+
+self.addEventListener("message", async ({ data }: MessageEvent<ToWorker>) => {
+  if (data.do === "hear") {
+    microphone?.close()
+    microphone = data.port
+    microphone.onmessage = takeSound
+    return
+  }
+  const outcome = await answer(data).catch(() => refuse("The offline ear does not work in this browser."))
+  tell({ tell: "answer", call: data.call, outcome })
+})

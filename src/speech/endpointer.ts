@@ -1,0 +1,145 @@
+/**
+ * Finds where an utterance starts and ends in a stream of sound. The level of the background is followed as the lowest
+ * level of the last seconds, so a humming meter becomes background by itself and is never waited for; a slow speaker
+ * ("nought … point … nought five") is not cut, since only a long quiet spell ends an utterance.
+ */
+import { createLevelTracker } from "./levelTracker"
+
+/** How an utterance begins and ends; all in seconds unless the name says otherwise. */
+export interface EndpointerSettings {
+  /** Kept before the first loud frame: soft consonants come before the vowel. */
+  preRoll: number
+  /** Quiet that ends an utterance. */
+  hangover: number
+  /** Kept of that quiet. */
+  postRoll: number
+  /** Loud time within `onsetWindow` that starts one: a click is shorter. */
+  onset: number
+  onsetWindow: number
+  /** No utterance is longer: one that stays open makes the recogniser's memory grow. */
+  longest: number
+  /** How far above the background speech must be, in decibels: to begin, and to go on. */
+  startDb: number
+  stayDb: number
+}
+
+export const endpointerSettings: EndpointerSettings = {
+  preRoll: 0.3,
+  hangover: 0.9,
+  postRoll: 0.25,
+  onset: 0.08,
+  onsetWindow: 0.15,
+  longest: 30,
+  startDb: 9,
+  stayDb: 6,
+}
+
+/** One stretch of sound that may hold words. Times are seconds from the first sample ever pushed. */
+export interface Utterance {
+  start: number
+  end: number
+  samples: Float32Array
+  /** Whether it was cut because it had grown too long. */
+  capped: boolean
+}
+
+export interface Endpointer {
+  /** Takes the next samples and gives the utterances that they finished. */
+  push(samples: Float32Array): Utterance[]
+  /** Ends the sound: what is open is finished. */
+  flush(): Utterance[]
+  /** Forgets an open utterance and all sound before now; the level of the background is kept. */
+  forget(): void
+  readonly inSpeech: boolean
+  /** Where the open utterance began, if there is one. */
+  readonly openSince: number | null
+  /** Seconds pushed so far. */
+  readonly now: number
+  /** Level of the last frame in decibels, full scale being 0. */
+  readonly levelDb: number
+}
+
+/** Frames are 10 ms. */
+export const createEndpointer = (rateHz: number, settings: EndpointerSettings = endpointerSettings): Endpointer => {
+  const frameLength = Math.round(rateHz / 100)
+  const frames = (seconds: number) => Math.round(seconds * 100)
+  const tracker = createLevelTracker()
+  const recentlyLoud: boolean[] = []
+  let pending = new Float32Array(0)
+  /** Frames since the open utterance began, or the last few while there is none. */
+  let kept: Float32Array[] = []
+  let counted = 0
+  let open = false
+  let quiet = 0
+
+  const begin = () => {
+    open = true
+    quiet = 0
+  }
+
+  const finish = (capped: boolean): Utterance => {
+    const surplus = capped ? 0 : Math.max(0, quiet - frames(settings.postRoll))
+    const used = kept.slice(0, kept.length - surplus)
+    const samples = new Float32Array(used.length * frameLength)
+    used.forEach((frame, index) => {
+      samples.set(frame, index * frameLength)
+    })
+    const start = (counted - kept.length) / 100
+    kept = capped ? [] : kept.slice(kept.length - surplus)
+    open = false
+    recentlyLoud.length = 0
+    return { start, end: start + used.length / 100, samples, capped }
+  }
+
+  const takeFrame = (frame: Float32Array): Utterance | null => {
+    counted++
+    kept.push(frame)
+    const above = tracker.follow(frame)
+    if (open) {
+      quiet = above > settings.stayDb ? 0 : quiet + 1
+      if (quiet >= frames(settings.hangover)) return finish(false)
+      return kept.length >= frames(settings.longest) ? finish(true) : null
+    }
+    recentlyLoud.push(above > settings.startDb)
+    if (recentlyLoud.length > frames(settings.onsetWindow)) recentlyLoud.shift()
+    if (recentlyLoud.filter(Boolean).length >= frames(settings.onset)) begin()
+    const spare = kept.length - frames(settings.preRoll + settings.onsetWindow)
+    if (spare > 0) kept.splice(0, spare)
+    return null
+  }
+
+  return {
+    push: (samples) => {
+      const all = new Float32Array(pending.length + samples.length)
+      all.set(pending)
+      all.set(samples, pending.length)
+      const found: Utterance[] = []
+      let at = 0
+      for (; at + frameLength <= all.length; at += frameLength) {
+        const one = takeFrame(all.slice(at, at + frameLength))
+        if (one) found.push(one)
+      }
+      pending = all.slice(at)
+      return found
+    },
+    flush: () => (open ? [finish(false)] : []),
+    forget: () => {
+      open = false
+      quiet = 0
+      kept = []
+      recentlyLoud.length = 0
+    },
+    get inSpeech() {
+      return open
+    },
+    get openSince() {
+      return open ? (counted - kept.length) / 100 : null
+    },
+    get now() {
+      return counted / 100
+    },
+    get levelDb() {
+      return tracker.levelDb
+    },
+  }
+}
