@@ -61,7 +61,7 @@ test("the words for screen readers hold every value of the picture", () => {
     "Supply, TN-C-S, Neutral 25 mm², Isolated, proved dead.",
     "Earthing conductor, 16 mm²: on record.",
     "Gas, 10 mm², 6.5 m, clamp at 450 mm, 0.01 Ω, pipe cleaned, clamp fitted, label fitted, one end off, on the terminal: on record.",
-    "Heating, 10 mm², 11 m, over range, > 99.9 kΩ: on record.",
+    "Heating, 10 mm², 11 m, over range, > 99.9 kΩ: warning.",
     "Flour silo frame next to the goods entrance: nothing said yet.",
     "Water, 4 mm², 8 m: stop.",
   ])

@@ -19,7 +19,7 @@ export const createMadeUpLog = (place: string) => {
     return id
   }
 
-  add({ type: "job_opened", place, pack: "BS 7671:2018+A2:2022", caution: "Advice only." })
+  add({ type: "job_opened", place, pack: "uk-bs7671", caution: "Advice only." })
 
   return {
     heard,

@@ -2,13 +2,16 @@
 import type { SessionView } from "../../src/app/Session"
 import type { DialogueState } from "../../src/dialogue/DialogueState"
 import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
-import { warningKey } from "../../src/dialogue/warningKey"
-import type { Finding } from "../../src/facts/Finding"
+import { openWarnings, warningKey } from "../../src/dialogue/warningKey"
+import type { JobRecord } from "../../src/record/JobRecord"
+import { toSituation } from "../../src/record/toSituation"
+import { createChecker } from "../../src/rules/createChecker"
+import { ukBs7671 } from "../../src/rules/packs/uk-bs7671/pack"
 import { restingView } from "./createMadeUpSession"
 import { createMadeUpLog } from "./madeUpLog"
 
 const place = "Bakery, flat above"
-const source = { standard: "BS 7671", edition: "2018+A2:2022", clause: "544.1.1" }
+const check = (record: JobRecord) => createChecker(ukBs7671).check(toSituation(record))
 
 const inJob = (change: Partial<SessionView>, dialogue: Partial<DialogueState>): SessionView => ({
   ...restingView,
@@ -85,6 +88,7 @@ const readingWaits = (): SessionView => {
     },
     {
       record: log.record(),
+      checked: check(log.record()),
       item: "gas",
       readBack: { entries: [reading!], main: reading!, needsYes: true },
       lastHeard: { text: "reads zero point zero one", understood: true },
@@ -92,18 +96,6 @@ const readingWaits = (): SessionView => {
     },
   )
 }
-
-const undersized = (entries: string[]): Finding => ({
-  rule: "mainBondSize",
-  item: "water",
-  severity: "stop",
-  spoken: "Water bond is 4 square. It needs 10 at least. Fit 10 square or larger.",
-  shown: "Supply neutral 25 mm² on TN-C-S wants a main bond of 10 mm² copper or more; 4 mm² was said.",
-  source,
-  status: "direct",
-  rests: entries,
-  inputs: { bondMm2: 4, wantedMm2: 10 },
-})
 
 const busyLog = () => {
   const log = createMadeUpLog(place)
@@ -138,55 +130,53 @@ const busyLog = () => {
   return { log, size: water[0]! }
 }
 
-/** A busy job with an open stop warning, a reading over range, a value by hand, and a part with a long name. */
+/** Says the warnings that the rules find so far, as the loop does, and gives them. */
+const warn = (log: ReturnType<typeof createMadeUpLog>) => {
+  const found = openWarnings(log.record(), check(log.record()).findings)
+  for (const one of found) log.add({ type: "said", words: `Warning. ${one.spoken}`, warns: [warningKey(one)] })
+  return found
+}
+
+/** A busy job with two open warnings, a reading over range, a value by hand, and a part with a long name. */
 const warningOpen = (): SessionView => {
   const { log, size } = busyLog()
-  const finding = undersized([size])
-  log.add({ type: "said", words: `Warning. ${finding.spoken}`, warns: [warningKey(finding)] })
+  const found = warn(log)
+  const record = log.record()
   return inJob(
     { heard: log.heard, ear: { ...restingView.ear, state: "speech", level: 0.7 } },
     {
-      record: log.record(),
+      record,
       item: "water",
-      checked: { findings: [finding], missing: [] },
+      checked: check(record),
       readBack: { entries: [size], main: size, needsYes: true },
       lastHeard: { text: "no four square", understood: true },
-      lastSaid: `Warning. ${finding.spoken}`,
+      lastSaid: `Warning. ${found[0]?.spoken}`,
     },
   )
 }
 
-/** The warning was kept with a reason; the size of a steel frame is being asked. */
+/** Both warnings were kept with a reason; the size of a frame is in doubt and is being asked. */
 const busyJob = (): SessionView => {
-  const { log, size } = busyLog()
-  const kept = undersized([size])
-  log.add({ type: "said", words: `Warning. ${kept.spoken}`, warns: [warningKey(kept)] })
-  log.add({ type: "kept", warning: warningKey(kept), reason: "old bond, being replaced on Thursday" })
-  const note: Finding = {
-    ...kept,
-    rule: "expectedOhms",
-    item: "gas",
-    severity: "note",
-    spoken: "Gas reads as its length says.",
-    shown: "6.5 m of 10 mm² copper at 20 °C comes to 0.012 Ω; 0.01 Ω is within what the meter can tell.",
-    source: { standard: "IEC 60228", edition: "2004", clause: "Table 2" },
-    status: "derived",
-  }
+  const { log } = busyLog()
+  for (const one of warn(log))
+    log.add({ type: "kept", warning: warningKey(one), reason: "old bond, being replaced on Thursday" })
+  const record = log.record()
+  const item = "flour_silo_frame_next_to_the_goods_entrance"
   return inJob(
     { heard: log.heard, ear: { ...restingView.ear, state: "listening", level: 0.3 } },
     {
-      record: log.record(),
-      item: "flour_silo_frame_next_to_the_goods_entrance",
-      checked: { findings: [kept, note], missing: [] },
+      record,
+      item,
+      checked: check(record),
       question: {
         kind: "conductor_csa",
-        item: "flour_silo_frame_next_to_the_goods_entrance",
+        item,
         words: "Was that six, or sixteen square?",
         because: "six and sixteen sound alike",
         heard: [],
         candidates: [
-          { kind: "conductor_csa", value: 6, unit: "mm2", subject: "flour_silo_frame_next_to_the_goods_entrance" },
-          { kind: "conductor_csa", value: 16, unit: "mm2", subject: "flour_silo_frame_next_to_the_goods_entrance" },
+          { kind: "conductor_csa", value: 6, unit: "mm2", subject: item },
+          { kind: "conductor_csa", value: 16, unit: "mm2", subject: item },
         ],
       },
       lastHeard: { text: "six teen square", understood: true },

@@ -5,7 +5,7 @@ import { createRoot, type Root } from "react-dom/client"
 import { afterEach, beforeEach, expect, test } from "vitest"
 import { App } from "../../src/app/App"
 import type { SessionView } from "../../src/app/Session"
-import { warningKey } from "../../src/dialogue/warningKey"
+import { openWarnings, warningKey } from "../../src/dialogue/warningKey"
 import { createMadeUpSession } from "./createMadeUpSession"
 import { madeUpViews } from "./madeUpViews"
 
@@ -128,14 +128,22 @@ test("a paused ear says how it is woken, and Listen wakes it through the loop", 
 })
 
 test("an open warning names value, limit, act and clause, and is announced at once", () => {
+  const view = madeUpViews.warningOpen()
+  const [worst, other] = openWarnings(view.dialogue.record, view.dialogue.checked.findings)
+  open(view)
+  const [first, second] = words(".warning")
+  for (const said of [worst!.spoken, worst!.shown, "BS 7671, 2018+A2:2022, 544.1.1", "4 mm²", "10 mm²", "not answered"])
+    expect(first).toContain(said)
+  expect(first).toMatch(/^Stop/)
+  expect(second).toMatch(/^Warning/)
+  expect(second).toContain(other!.spoken)
+  expect([...page.querySelectorAll("details.warning")].map((one) => one.hasAttribute("open"))).toEqual([true, false])
+  expect(words("[role=alert]").join(" ")).toContain(`Warning. ${worst!.spoken}`)
+})
+
+test("a warning marks the value it is about, and not the supply it was worked out with", () => {
   open(madeUpViews.warningOpen())
-  const card = words(".warning").join(" ")
-  expect(card).toContain("Stop")
-  expect(card).toContain("4 mm² was said")
-  expect(card).toContain("Fit 10 square or larger")
-  expect(card).toContain("BS 7671:2018+A2:2022, 544.1.1")
-  expect(words("[role=alert]").join(" ")).toContain("Warning. Water bond is 4 square")
-  expect(words(".item-current .warned")).toEqual([expect.stringContaining("warning")])
+  expect(words(".warned .value")).toEqual(["over range, > 99.9 kΩ", "4 mm²"])
 })
 
 test("a warning is kept only with a reason, and the tap names the warning", () => {
@@ -240,7 +248,7 @@ test("every value of the record is a button, with its unit and its state in word
   const rows = words(".value-row")
   expect(rows).toContain("Reading0.01 Ωsaid yes")
   expect(rows).toContain("Length11 mby hand")
-  expect(rows).toContain("Readingover range, > 99.9 kΩsaid yes")
+  expect(rows).toContain("Readingover range, > 99.9 kΩwarningsaid yes")
   expect(rows).toContain("Size4 mm²warningjust said")
 })
 

@@ -1,7 +1,21 @@
-/** The end of the page: the job's file, the edition behind the checks, and who decides. */
+/** The end of the page: the job's file, the edition behind the checks and what is newer, and who decides. */
+import { findPack } from "../../rules/packs"
 
 import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
+
+const Edition = ({ id }: { id: string }) => {
+  const pack = findPack(id)
+  return (
+    <div className="cautions">
+      <p>
+        Advice from {pack?.edition ?? id}, as published. {pack?.newer}
+      </p>
+      {pack?.thin && <p>This rule set is thin: for orientation only.</p>}
+      <p>Check the edition in force, local rules and the network operator. The competent person decides and signs.</p>
+    </div>
+  )
+}
 
 export const JobFoot = ({ view, session }: { view: SessionView; session: Session }) => (
   <footer className="job-foot">
@@ -9,10 +23,7 @@ export const JobFoot = ({ view, session }: { view: SessionView; session: Session
       <Icon name="file" />
       <span>Save the job file</span>
     </button>
-    <p className="quiet">
-      Checked against {view.dialogue.record.pack}, as published. Check the edition in force, local rules and the network
-      operator. The competent person decides and signs.
-    </p>
+    <Edition id={view.dialogue.record.pack} />
     <p className="quiet">
       Ear: {view.ear.name}. Voice: {view.voice.name ?? "none on this device, read the screen"}.
     </p>

@@ -11,7 +11,7 @@ interface KeepProps {
 export const KeepForm = ({ name, keep, cancel }: KeepProps) => {
   const [reason, setReason] = useState("")
   const field = useRef<HTMLInputElement>(null)
-  const id = `keep-${name}`
+  const id = `keep-${name.replace(/\W/g, "-")}`
   // The field was asked for by a tap, so the focus follows the worker's own act.
   useEffect(() => field.current?.focus(), [])
   return (

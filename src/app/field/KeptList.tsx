@@ -5,6 +5,7 @@ import type { Finding } from "../../facts/Finding"
 import { State } from "../parts/Mark"
 import { showItem } from "../parts/showItem"
 import { showSource } from "./showSource"
+import { Working } from "./Working"
 
 const Remark = ({ finding, reason }: { finding: Finding; reason: string | null }) => (
   <li className="remark">
@@ -15,6 +16,7 @@ const Remark = ({ finding, reason }: { finding: Finding; reason: string | null }
     </p>
     {reason !== null && <p>Reason given: “{reason}”</p>}
     <p className="quiet">{showSource(finding.source, finding.status)}</p>
+    <Working finding={finding} />
   </li>
 )
 
@@ -31,7 +33,7 @@ export const KeptList = ({ dialogue }: { dialogue: DialogueState }) => {
       </h3>
       <ul className="remarks">
         {remarks.map((finding) => (
-          <Remark key={warningKey(finding)} finding={finding} reason={reasonOf(finding)} />
+          <Remark key={`${warningKey(finding)}|${finding.which ?? ""}`} finding={finding} reason={reasonOf(finding)} />
         ))}
       </ul>
     </section>

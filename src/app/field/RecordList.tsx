@@ -4,6 +4,7 @@ import type { DialogueState } from "../../dialogue/DialogueState"
 import { openWarnings } from "../../dialogue/warningKey"
 import { fixedItems, type Item } from "../../facts/Item"
 import { allHeld } from "../../record/holding"
+import type { Held } from "../../record/JobRecord"
 import { itemOf } from "../../record/slotOf"
 import type { Session } from "../Session"
 import { ItemCard } from "./ItemCard"
@@ -15,12 +16,20 @@ interface RecordProps {
   open: (entry: string) => void
 }
 
+/** Entries that a warning is about: those it rests on that belong to its own item, not the supply it was worked out with. */
+const warnedEntries = ({ record, checked }: DialogueState, held: readonly Held[]): ReadonlySet<string> => {
+  const open = openWarnings(record, checked.findings)
+  const isMeant = (one: Held) =>
+    open.some(({ rests, item }) => rests.includes(one.entry) && (item === undefined || item === itemOf(one.fact)))
+  return new Set(held.filter(isMeant).map((one) => one.entry))
+}
+
 /** Left alone while only the sound level changes. */
 export const RecordList = memo(({ dialogue, session, open }: RecordProps) => {
   const held = allHeld(dialogue.record)
   const bonds = dialogue.record.items.filter((item) => !(fixedItems as readonly Item[]).includes(item))
   const order = [...fixedItems, ...bonds, "job"].filter((item) => held.some((one) => itemOf(one.fact) === item))
-  const warned = new Set(openWarnings(dialogue.record, dialogue.checked.findings).flatMap((finding) => finding.rests))
+  const warned = warnedEntries(dialogue, held)
   if (order.length === 0) return <p className="quiet">Nothing yet. Every value you say is listed here.</p>
   return (
     <>

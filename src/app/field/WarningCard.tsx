@@ -1,5 +1,6 @@
 /** One open warning: the value, the limit and what to do; the clause it rests on; and the two ways out of it. */
 import { useState } from "react"
+import { warningKey } from "../../dialogue/warningKey"
 import type { Finding } from "../../facts/Finding"
 import type { Held, JobRecord } from "../../record/JobRecord"
 import { State } from "../parts/Mark"
@@ -7,49 +8,75 @@ import { showFact } from "../parts/showFact"
 import { showItem } from "../parts/showItem"
 import { KeepForm } from "./KeepForm"
 import { showSource } from "./showSource"
+import { Working } from "./Working"
 
 interface CardProps {
   finding: Finding
   record: JobRecord
+  /** The worst one stands open; the others show their sentence and open by tap. */
+  first: boolean
   keep: (reason: string) => void
   open: (entry: string) => void
 }
 
+/** A value is changed; a step is looked at, since it can only be taken back. */
 const PutRight = ({ held, open }: { held: Held; open: (entry: string) => void }) => {
   const { label, value } = showFact(held.fact)
   return (
     <button type="button" className="put-right" onClick={() => open(held.entry)}>
-      <span>
-        Change {label.toLowerCase()} <strong>{value}</strong>
-      </span>
+      {held.fact.kind === "step_done" ? (
+        <span>See “{label.toLowerCase()}”</span>
+      ) : (
+        <span>
+          Change {label.toLowerCase()} <strong>{value}</strong>
+        </span>
+      )}
     </button>
   )
 }
 
-export const WarningCard = ({ finding, record, keep, open }: CardProps) => {
-  const [keeping, setKeeping] = useState(false)
+/** The entries behind a finding, those of its own item first. */
+const behind = (finding: Finding, record: JobRecord): Held[] => {
+  const held = record.entries.filter((one) => finding.rests.includes(one.entry) && one.fact.kind !== "service")
+  return held.sort((a, b) => Number(b.item === finding.item) - Number(a.item === finding.item))
+}
+
+const Head = ({ finding, answered }: { finding: Finding; answered: boolean }) => {
   const stop = finding.severity === "stop"
-  const behind = record.entries.filter((held) => finding.rests.includes(held.entry) && held.fact.kind !== "service")
   return (
-    <article className={stop ? "warning warning-stop" : "warning warning-look"}>
+    <summary>
       <h3>
         <State shape={stop ? "stop" : "warn"} words={stop ? "Stop" : "Warning"} />
         {finding.item && <span>{showItem(finding.item)}</span>}
+        {!answered && <span className="quiet">not answered yet</span>}
       </h3>
       <p className="warning-words">{finding.spoken}</p>
-      <p>{finding.shown}</p>
-      <p className="quiet">{showSource(finding.source, finding.status)}</p>
-      <div className="warning-ways">
-        {behind.map((held) => (
-          <PutRight key={held.entry} held={held} open={open} />
-        ))}
-        {!keeping && (
-          <button type="button" onClick={() => setKeeping(true)}>
-            Keep it because…
-          </button>
-        )}
+    </summary>
+  )
+}
+
+export const WarningCard = ({ finding, record, first, keep, open }: CardProps) => {
+  const [keeping, setKeeping] = useState(false)
+  const answered = record.warnings.some((one) => one.warning === warningKey(finding) && one.answered !== null)
+  return (
+    <details className={finding.severity === "stop" ? "warning warning-stop" : "warning warning-look"} open={first}>
+      <Head finding={finding} answered={answered} />
+      <div className="warning-body">
+        <p>{finding.shown}</p>
+        <p className="quiet">{showSource(finding.source, finding.status)}</p>
+        <Working finding={finding} />
+        <div className="warning-ways">
+          {behind(finding, record).map((held) => (
+            <PutRight key={held.entry} held={held} open={open} />
+          ))}
+          {!keeping && (
+            <button type="button" onClick={() => setKeeping(true)}>
+              Keep it because…
+            </button>
+          )}
+        </div>
+        {keeping && <KeepForm name={warningKey(finding)} keep={keep} cancel={() => setKeeping(false)} />}
       </div>
-      {keeping && <KeepForm name={finding.item ?? finding.rule} keep={keep} cancel={() => setKeeping(false)} />}
-    </article>
+    </details>
   )
 }

@@ -19,11 +19,12 @@ export const Warnings = ({ dialogue, session, open }: WarningsProps) => {
       <h2 id="warnings-head" className="unseen">
         Open warnings
       </h2>
-      {worst.map((finding) => (
+      {worst.map((finding, index) => (
         <WarningCard
-          key={warningKey(finding)}
+          key={`${warningKey(finding)}|${finding.which ?? ""}`}
           finding={finding}
           record={dialogue.record}
+          first={index === 0}
           keep={(reason) =>
             session.send({ type: "tapped", act: { kind: "keep_it", reason }, about: warningKey(finding) })
           }

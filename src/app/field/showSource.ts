@@ -7,6 +7,8 @@ const known: Record<Status, string> = {
   memory: "from memory, so check the book",
 }
 
-/** "BS 7671:2018+A2:2022, 544.1.1; published figure". */
-export const showSource = (source: Source, status: Status): string =>
-  `${source.standard}:${source.edition}, ${source.clause}; ${known[status]}`
+/** "BS 7671, 2018+A2:2022, 544.1.1; published figure". What a source does not name is left out. */
+export const showSource = (source: Source, status: Status): string => {
+  const named = [source.standard, source.edition, source.clause].filter((one) => one !== "none" && one !== "")
+  return `${named.join(", ")}; ${known[status]}`
+}
