@@ -185,6 +185,13 @@ test("a warning is put right from its card by changing the value behind it", () 
   expect(page.querySelector("dialog")).toBeNull()
 })
 
+test("values of other items that a warning was worked out with can be opened from it", () => {
+  open(madeUpViews.warningOpen())
+  expect(words(".others .value-label").slice(0, 2)).toEqual(["Supply, earthing", "Supply, neutral"])
+  tap(/Supply, neutral/, ".others")
+  expect(words("dialog h2")).toEqual(["Supply, neutral"])
+})
+
 test("a tapped value shows its words, its state and what stood there before", () => {
   const view = madeUpViews.warningOpen()
   const session = open(view)

@@ -23,7 +23,7 @@ const Sentence = ({ session }: { session: Session }) => {
           value={words}
           maxLength={500}
           autoComplete="off"
-          placeholder="gas, ten square, six metres"
+          placeholder="gas, ten square"
           onChange={(event) => setWords(event.target.value)}
         />
         <button type="submit">

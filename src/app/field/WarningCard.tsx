@@ -28,17 +28,18 @@ const PutRight = ({ held, open }: { held: Held; open: (entry: string) => void })
         <span>See “{label.toLowerCase()}”</span>
       ) : (
         <span>
-          Change {label.toLowerCase()} <strong>{value}</strong>
+          Change {label.toLowerCase()} <strong className={value.length < 10 ? "whole" : ""}>{value}</strong>
         </span>
       )}
     </button>
   )
 }
 
-/** The entries behind a finding, those of its own item first. */
-const behind = (finding: Finding, record: JobRecord): Held[] => {
+/** The entries behind a finding: those that it is about, and those of other items that it was worked out with. */
+const behind = (finding: Finding, record: JobRecord): { own: Held[]; others: Held[] } => {
   const held = record.entries.filter((one) => finding.rests.includes(one.entry) && one.fact.kind !== "service")
-  return held.sort((a, b) => Number(b.item === finding.item) - Number(a.item === finding.item))
+  const isOwn = (one: Held) => finding.item === undefined || one.item === finding.item
+  return { own: held.filter(isOwn), others: held.filter((one) => !isOwn(one)) }
 }
 
 const Head = ({ finding, answered }: { finding: Finding; answered: boolean }) => {
@@ -57,6 +58,7 @@ const Head = ({ finding, answered }: { finding: Finding; answered: boolean }) =>
 
 export const WarningCard = ({ finding, record, first, keep, open }: CardProps) => {
   const [keeping, setKeeping] = useState(false)
+  const { own, others } = behind(finding, record)
   const answered = record.warnings.some((one) => one.warning === warningKey(finding) && one.answered !== null)
   return (
     <details className={finding.severity === "stop" ? "warning warning-stop" : "warning warning-look"} open={first}>
@@ -64,9 +66,9 @@ export const WarningCard = ({ finding, record, first, keep, open }: CardProps) =
       <div className="warning-body">
         <p>{finding.shown}</p>
         <p className="quiet">{showSource(finding.source, finding.status)}</p>
-        <Working finding={finding} />
+        <Working finding={finding} others={others} open={open} />
         <div className="warning-ways">
-          {behind(finding, record).map((held) => (
+          {own.map((held) => (
             <PutRight key={held.entry} held={held} open={open} />
           ))}
           {!keeping && (
