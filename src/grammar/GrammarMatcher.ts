@@ -123,7 +123,7 @@ export class GrammarMatcher {
 
   /** Matches at the place itself or, inside a phrase, behind words that may be stepped over. An edge ends a phrase. */
   private continueFrom(start: number, end: number, part: Node, row: WordRow, matchRule: RuleMatch): readonly Path[] {
-    const empty: readonly Path[] = part.nullable ? [{ end, tags: null, doubt: 0 }] : []
+    const empty: readonly Path[] = part.nullable ? [{ end, tags: emptyTags(part, end), doubt: 0 }] : []
     const inside = end > start
     for (let from = end; from <= end + longestSkip; from += 1) {
       if (inside && row.isEdge(from)) return empty
@@ -133,6 +133,12 @@ export class GrammarMatcher {
     }
     return empty
   }
+}
+
+/** A tag on a part that may be left out holds even when it is left out, as a tag on the phrase would. */
+function emptyTags(node: Node, at: number): TagList | null {
+  if (node.expansion.type !== "tagged") return null
+  return listOf(node.expansion.tags.map((text) => ({ text, from: at, to: at })))
 }
 
 function canBegin(first: ReadonlySet<string>, at: number, row: WordRow): boolean {

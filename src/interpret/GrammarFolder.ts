@@ -2,6 +2,8 @@
 import { type GrammarSet, linkGrammars } from "../grammar/linkGrammars"
 import { parseJsgf } from "../grammar/parseJsgf"
 import { type Homophone, readHomophones } from "./readHomophones"
+import { readLines } from "./readLines"
+import { type NumberRole, readNumberWords } from "./readNumberWords"
 
 /** Files by their path inside `grammars/`, as text. */
 export type GrammarFiles = Readonly<Record<string, string>>
@@ -12,6 +14,7 @@ export interface GrammarFolder {
   lists: ReadonlyMap<string, ReadonlySet<string>>
   pronunciations: ReadonlyMap<string, readonly string[]>
   homophones: readonly Homophone[]
+  numberWords: ReadonlyMap<string, { role: NumberRole; value: number }>
 }
 
 /** Reads all files of one language. Throws for a broken folder: a mistake of ours, found by the first test that runs. */
@@ -26,15 +29,9 @@ export function readGrammarFolder(files: GrammarFiles, language = "en-GB"): Gram
     lists: new Map(lists),
     pronunciations: readPronunciations(files["pronunciations.tsv"] ?? ""),
     homophones: readHomophones(files["homophones.tsv"] ?? ""),
+    numberWords: readNumberWords(files[`${language}/numberWords.tsv`] ?? ""),
   }
 }
-
-/** Lines that say something: no blank ones, nothing after `#`. */
-export const readLines = (text: string): string[] =>
-  text
-    .split("\n")
-    .map((line) => line.replace(/#.*/, "").trim())
-    .filter((line) => line !== "")
 
 function readPronunciations(text: string): Map<string, string[]> {
   const all = new Map<string, string[]>()

@@ -3,6 +3,8 @@
  * `sure` may be written down, `asked` only when that very thing was asked, `doubt` always leads to a question.
  */
 
+import { readLines } from "./readLines"
+
 /** Where a sound-alike counts: inside a grammar phrase, before a unit or "hundred", beside the point, or as a unit. */
 export const places = ["phrase", "beforeUnit", "besidePoint", "unit", "spelling"] as const
 export type HomophonePlace = (typeof places)[number]
@@ -19,16 +21,12 @@ export interface Homophone {
 
 /** Reads lines of: heard, meant, place, trust; parted by tabs. Throws on a line it does not know. */
 export function readHomophones(text: string): Homophone[] {
-  return text
-    .split("\n")
-    .map((line) => line.replace(/#.*/, "").trimEnd())
-    .filter((line) => line !== "")
-    .map((line) => {
-      const [heard, meant, place, trust] = line.split(/\t+/)
-      if (!heard || !meant || !isOneOf(places, place) || !isOneOf(trusts, trust))
-        throw new Error(`homophones.tsv: cannot read "${line}"`)
-      return { heard, meant, place, trust }
-    })
+  return readLines(text).map((line) => {
+    const [heard, meant, place, trust] = line.split("\t")
+    if (!heard || !meant || !isOneOf(places, place) || !isOneOf(trusts, trust))
+      throw new Error(`homophones.tsv: cannot read "${line}"`)
+    return { heard, meant, place, trust }
+  })
 }
 
 const isOneOf = <T extends string>(all: readonly T[], one: string | undefined): one is T =>

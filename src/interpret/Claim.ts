@@ -1,0 +1,52 @@
+/** Something an utterance seems to say, before guards, repairs and conflicts have had their word. */
+import type { Item } from "../facts/Item"
+import type { Qualifier } from "../facts/Quantity"
+
+export type ClaimKind =
+  | "conductor_csa"
+  | "neutral_csa"
+  | "length"
+  | "distance"
+  | "resistance"
+  | "earthing_arrangement"
+  | "fuse_rating"
+  | "polarity"
+  | "step_done"
+  | "service"
+  /** A bare number that no field has a claim to. */
+  | "field"
+
+export interface Claim {
+  kind: ClaimKind
+  value: number | string | null
+  unit?: "mm2" | "m" | "mm" | "ohm" | "A"
+  qualifier?: Qualifier
+  subject?: Item
+  /** Tokens it stands on. */
+  from: number
+  to: number
+  /** Set when it may be asked about but not written. */
+  doubt?: ClaimDoubt
+  /** A bare number whose field was decided by the question or by its form alone. */
+  isBare: boolean
+}
+
+export interface ClaimDoubt {
+  candidates: ReadonlyArray<number | string>
+  because: string
+  /** The field to ask for when it is not the claim's own kind. */
+  kind?: string
+}
+
+export const unitOf = {
+  conductor_csa: "mm2",
+  neutral_csa: "mm2",
+  length: "m",
+  distance: "mm",
+  resistance: "ohm",
+  fuse_rating: "A",
+} as const
+
+export type MeasuredKind = keyof typeof unitOf
+
+export const isMeasured = (kind: string | undefined): kind is MeasuredKind => kind !== undefined && kind in unitOf

@@ -1,0 +1,68 @@
+/**
+ * A marked repair leaves only the final value, however the engine cut the sentences. Without a mark nothing is
+ * repaired: two values for one field are asked about.
+ */
+import { type Claim, isMeasured } from "./Claim"
+import { decideQuantity } from "./decideQuantity"
+import type { Island, Utterance } from "./Utterance"
+
+const wipes = /^(scratch|scrap|strike|delete|cancel|forget|ignore|undo|rub|disregard|kill|remove|erase|lose|wipe)/
+
+/** Places where what follows replaces what went before. */
+export function repairMarks(utterance: Utterance): Island[] {
+  return utterance.islands.filter((one) => {
+    const text = textOf(utterance, one)
+    if (one.rule === "repairs.repair" || one.rule === "repairs.no") return true
+    if (one.rule === "answers.deny") return /^(no|nope|nah|wrong|not right|that's wrong|negative)\b/.test(text)
+    return one.rule === "answers.undo" && wipes.test(text)
+  })
+}
+
+const textOf = (utterance: Utterance, island: Island) => utterance.words.slice(island.from, island.to).join(" ")
+
+/** Claims after repairs, in order. */
+export function applyRepairs(claims: readonly Claim[], utterance: Utterance): Claim[] {
+  let left = [...claims]
+  for (const mark of repairMarks(utterance)) left = repairAt(left, mark, utterance)
+  return left
+}
+
+function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance): Claim[] {
+  const before = claims.filter((one) => one.to <= mark.from && one.kind !== "service")
+  const next = claims.find((one) => one.from >= mark.to && one.kind !== "service")
+  const last = before.at(-1)
+  if (!last) return [...claims]
+  const text = textOf(utterance, mark)
+  if (!next) return endRepair(claims, last, text, mark, utterance)
+  const replaced = before.findLast((one) => one.kind === next.kind)
+  if (replaced)
+    return claims.filter(
+      (one) => !(before.includes(one) && one.kind === next.kind && one.value !== next.value) || one === next,
+    )
+  if (next.kind === "field" && isMeasured(last.kind)) {
+    const number = utterance.numbers.find((one) => one.from >= next.from && one.to <= next.to)
+    if (!number) return [...claims]
+    const moved = decideQuantity({ kind: last.kind, number, hasUnit: true, isAsked: true }, next.from, next.to)
+    return claims.filter((one) => one !== last).map((one) => (one === next ? moved : one))
+  }
+  if (last.kind === "field") return claims.filter((one) => one !== last)
+  if (wipes.test(text)) return claims.map((one) => (one === last ? withdrawn(one) : one))
+  const isPause = /^(sorry|wait|hang on|hold on|actually|in fact|excuse me|pardon me|damn|oops|whoops|bugger)$/.test(
+    text,
+  )
+  return isPause ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
+}
+
+/** A repair that nothing follows: the value before it no longer stands. */
+function endRepair(claims: readonly Claim[], last: Claim, text: string, mark: Island, utterance: Utterance): Claim[] {
+  const rest = utterance.words.slice(mark.to).length
+  if (wipes.test(text) && rest === 0) return claims.map((one) => (one === last ? withdrawn(one) : one))
+  const isLight = /^(sorry|actually|in fact|excuse me)$/.test(text)
+  return isLight ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
+}
+
+const withdrawn = (claim: Claim): Claim => ({ ...claim, doubt: { candidates: [], because: "that was taken back" } })
+const doubtful = (claim: Claim): Claim => ({
+  ...claim,
+  doubt: { candidates: claim.value === null ? [] : [claim.value], because: "that may have been taken back" },
+})

@@ -1,0 +1,139 @@
+/**
+ * Which item each claim belongs to: the part named right behind it ("ten on the gas"), else the last one named before
+ * it, else the one named later in the sentence, else the current item.
+ */
+import type { Context } from "../facts/Interpretation"
+import { type Item, isBond } from "../facts/Item"
+import { repairMarks } from "./applyRepairs"
+import type { Claim } from "./Claim"
+import { isSentenceEnd } from "./Token"
+import { type Island, tagValue, type Utterance } from "./Utterance"
+
+/** A part named in the utterance; parts named in a row ("water, gas and oil") share a group. */
+export interface Mention {
+  item: Item
+  from: number
+  to: number
+  group: number
+}
+
+const linkWords = new Set(["and", "the", "a", "plus", "both", "to", "on", "for", "also"])
+const postWords = new Set(["on", "for", "to", "onto", "of", "in", "at", "up", "the", "a", "my", "is", "it's", "that's"])
+const withoutSubject = new Set(["neutral_csa", "earthing_arrangement", "fuse_rating", "polarity", "field"])
+
+/** Parts named, without those that were denied or taken back. */
+export function readMentions(utterance: Utterance): Mention[] {
+  const islands = utterance.islands.filter(
+    (one) => tagValue(one, "item") !== undefined && one.rule !== "guards.absent" && !one.rule.startsWith("commands."),
+  )
+  const marks = repairMarks(utterance)
+  const kept = islands.filter(
+    (one, at) => !isDenied(utterance, one) && !isReplaced(utterance, one, islands[at + 1], marks),
+  )
+  let group = 0
+  return kept.map((one, at) => {
+    const before = kept[at - 1]
+    if (before && !isLinked(utterance, before, one)) group += 1
+    return { item: tagValue(one, "item")!, from: one.from, to: one.to, group }
+  })
+}
+
+function isDenied(utterance: Utterance, island: Island): boolean {
+  return utterance.islands.some(
+    (one) =>
+      one.rule === "guards.not" &&
+      one.to <= island.from &&
+      utterance.words.slice(one.to, island.from).every((word) => word === "the"),
+  )
+}
+
+/** "water, no, gas": the first is replaced by the second. */
+function isReplaced(utterance: Utterance, island: Island, next: Island | undefined, marks: readonly Island[]): boolean {
+  if (!next) return false
+  const mark = marks.find((one) => one.from >= island.to && one.to <= next.from)
+  if (!mark) return false
+  const between = utterance.islands.filter(
+    (one) => one.from >= island.to && one.to <= next.from && !marks.includes(one),
+  )
+  return between.length === 0
+}
+
+function isLinked(utterance: Utterance, before: Island, after: Island): boolean {
+  if (utterance.islands.some((one) => one.from >= before.to && one.to <= after.from)) return false
+  return utterance.words.slice(before.to, after.from).every((word) => linkWords.has(word))
+}
+
+/** Whether the claim is about one item at all. */
+export function takesSubject(claim: Claim): boolean {
+  if (withoutSubject.has(claim.kind)) return false
+  return !(claim.kind === "step_done" && (claim.value === "leads_nulled" || claim.value === "isolated_proved_dead"))
+}
+
+/** Claims with their items; one said of several parts becomes one for each. */
+export function assignSubjects(
+  claims: readonly Claim[],
+  mentions: readonly Mention[],
+  utterance: Utterance,
+  context: Context,
+): Claim[] {
+  return claims.flatMap((claim) => {
+    if (!takesSubject(claim)) return [claim]
+    const named = namedEarth(claim, utterance)
+    if (named) return [{ ...claim, subject: named }]
+    const items = itemsFor(claim, mentions, utterance)
+    if (items.length === 0) return [withCurrent(claim, utterance, context)]
+    if (items.length === 1) return [{ ...claim, subject: items[0]! }]
+    if (claim.kind === "conductor_csa" || claim.kind === "step_done")
+      return items.map((item) => ({ ...claim, subject: item }))
+    return [{ ...claim, doubt: { candidates: items, because: "it was not said which of them", kind: "service" } }]
+  })
+}
+
+/** "sixteen mil earth" is the earthing conductor; a bond is called so only with its part. */
+function namedEarth(claim: Claim, utterance: Utterance): Item | null {
+  if (claim.kind !== "conductor_csa") return null
+  return utterance.words[claim.to - 1] === "earth" ? "earthing_conductor" : null
+}
+
+function withCurrent(claim: Claim, utterance: Utterance, context: Context): Claim {
+  const isPlural = utterance.words.slice(claim.from, claim.to + 1).includes("bonds")
+  if (claim.kind === "conductor_csa" && isPlural)
+    return { ...claim, doubt: { candidates: [], because: "it was not said which bonds", kind: "service" } }
+  return context.item ? { ...claim, subject: context.item } : claim
+}
+
+function itemsFor(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Item[] {
+  const inside = mentions.find((one) => one.from >= claim.from && one.to <= claim.to)
+  const chosen =
+    inside ??
+    postposed(claim, mentions, utterance) ??
+    mentions.findLast((one) => one.to <= claim.from) ??
+    later(claim, mentions, utterance)
+  if (!chosen) return []
+  return [...new Set(mentions.filter((one) => one.group === chosen.group).map((one) => one.item))]
+}
+
+function postposed(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Mention | undefined {
+  let at = claim.to
+  while (
+    at < utterance.tokens.length &&
+    utterance.tokens[at - 1]!.after === "space" &&
+    postWords.has(utterance.words[at]!)
+  )
+    at += 1
+  if (at > 0 && at < utterance.tokens.length && utterance.tokens[at - 1]!.after !== "space") return undefined
+  const found = mentions.find((one) => one.from === at)
+  return found && (at > claim.to || isBondWord(found, utterance)) ? found : undefined
+}
+
+const isBondWord = (mention: Mention, utterance: Utterance) =>
+  utterance.islands.some((one) => one.from === mention.from && tagValue(one, "bond") !== undefined)
+
+/** A part named later counts back only within the sentence. */
+function later(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Mention | undefined {
+  const found = mentions.find((one) => one.from >= claim.to && isBond(one.item))
+  const ends = utterance.tokens
+    .slice(claim.to - 1, (found?.from ?? claim.to) - 1)
+    .some((token) => isSentenceEnd(token.after))
+  return ends ? undefined : found
+}

@@ -1,0 +1,245 @@
+/** What the measure-like phrases of an utterance claim, one phrase at a time, with the open question as their context. */
+import type { Context } from "../facts/Interpretation"
+import type { Qualifier } from "../facts/Quantity"
+import { reading } from "./AtomRow"
+import { type Claim, type ClaimDoubt, isMeasured, type MeasuredKind } from "./Claim"
+import { decideQuantity, isSold, shifted } from "./decideQuantity"
+import type { NumberReading } from "./NumberReading"
+import { hasTag, type Island, taggedNumbers, tagValue, type Utterance } from "./Utterance"
+
+interface Site {
+  utterance: Utterance
+  island: Island
+  asked: string | undefined
+}
+
+/** Claims of every phrase that holds a measure. */
+export function claimQuantities(utterance: Utterance, context: Context): Claim[] {
+  return utterance.islands.flatMap((island) => {
+    const claim = claimOf({ utterance, island, asked: context.asked })
+    return claim ? [claim] : []
+  })
+}
+
+function claimOf(site: Site): Claim | null {
+  switch (site.island.rule) {
+    case "size.size":
+      return claimSize(site, "conductor_csa")
+    case "size.neutral":
+      return claimSize(site, "neutral_csa")
+    case "quantity.mil":
+      return claimMil(site)
+    case "quantity.imperial":
+      return claimImperial(site)
+    case "length.length":
+      return claimLength(site)
+    case "length.centimetres":
+      return claimCentimetres(site)
+    case "distance.distance":
+      return claimDistance(site)
+    case "resistance.reading":
+      return claimReading(site)
+    case "resistance.overRange":
+      return overRange(site)
+    case "resistance.nothingShown":
+      return site.asked === "resistance" || follows(site, "resistance.shownAlone")
+        ? doubted(site, "resistance", [], "nothing may be nought or over range")
+        : null
+    case "supply.fuse":
+      return measure(site, "fuse_rating", { hasUnit: true })
+    case "supply.current":
+      return site.asked === "fuse_rating" ? measure(site, "fuse_rating", { hasUnit: true }) : null
+    case "quantity.bare":
+      return claimBare(site)
+    default:
+      return null
+  }
+}
+
+const numberOf = (site: Site, name = "n"): NumberReading | undefined =>
+  taggedNumbers(site.utterance, site.island, name)[0]
+
+const follows = ({ utterance, island }: Site, rule: string): boolean =>
+  utterance.islands.some((one) => one.rule === rule && one.to <= island.from)
+
+function doubted(site: Site, kind: Claim["kind"], candidates: ClaimDoubt["candidates"], because: string): Claim {
+  return {
+    kind,
+    value: null,
+    from: site.island.from,
+    to: site.island.to,
+    isBare: false,
+    doubt: { candidates, because },
+  }
+}
+
+interface Measure {
+  hasUnit: boolean
+  shift?: number
+  number?: NumberReading
+}
+
+function measure(site: Site, kind: MeasuredKind, how: Measure): Claim | null {
+  const number = how.number ?? numberOf(site)
+  if (!number) return null
+  const { from, to } = site.island
+  const claim = decideQuantity({ kind, number, isAsked: site.asked === kind, ...how }, from, to)
+  return doubtSoundAlike(site, claim)
+}
+
+/** A sound-alike in the phrase is written only when it may be. */
+function doubtSoundAlike({ island, asked }: Site, claim: Claim): Claim {
+  const isAllowed = island.doubt === 0 || (island.doubt === 1 && asked === claim.kind)
+  if (isAllowed || claim.doubt) return claim
+  return {
+    ...claim,
+    doubt: { candidates: claim.value === null ? [] : [claim.value], because: "a word may have been misheard" },
+  }
+}
+
+function claimSize(site: Site, kind: "conductor_csa" | "neutral_csa"): Claim | null {
+  const unit = tagValue(site.island, "unit")
+  if (unit === "gauge" || unit === "number")
+    return unit === "gauge" || isMeasured(site.asked)
+      ? doubted(site, kind, [], "a wire gauge is not square millimetres")
+      : null
+  return measure(
+    site,
+    kind === "conductor_csa" && site.asked === "neutral_csa" && !hasTag(site.island, "cue") ? "neutral_csa" : kind,
+    { hasUnit: true },
+  )
+}
+
+function claimMil(site: Site): Claim | null {
+  const number = numberOf(site)
+  if (!number) return null
+  const { asked } = site
+  if (asked === "conductor_csa" || asked === "neutral_csa") return measure(site, asked, { hasUnit: true })
+  if (asked === "distance") return measure(site, "distance", { hasUnit: true })
+  if (number.doubt) return measure(site, "conductor_csa", { hasUnit: true })
+  // Small sizes are sizes; a large one may as well be millimetres of distance.
+  if (isSold(number.value) && number.value <= 35) return measure(site, "conductor_csa", { hasUnit: true })
+  const kind = number.value >= 50 ? "distance" : "conductor_csa"
+  return doubted(
+    site,
+    kind,
+    [number.value].filter((value) => kind === "distance" || isSold(value)),
+    "a size or a distance",
+  )
+}
+
+/** Exact millimetres or metres in one of each imperial unit (international yard and pound agreement, 1959). */
+const imperialMm: Readonly<Record<string, number>> = { foot: 304.8, inch: 25.4, yard: 914.4 }
+
+function claimImperial(site: Site): Claim | null {
+  const unit = tagValue(site.island, "unit") ?? ""
+  const number = numberOf(site) ?? reading(0, 0, "1", {})
+  if (unit === "gauge") return doubted(site, "conductor_csa", [], "a wire gauge is not square millimetres")
+  if (unit === "km")
+    return site.asked ? doubted(site, askedKind(site), [shifted(number.text, 3)], "kilometres cannot be meant") : null
+  if (unit === "mile")
+    return site.asked ? doubted(site, askedKind(site), [number.value].filter(isSold), "miles cannot be meant") : null
+  const mm = imperialMm[unit]
+  if (mm === undefined) return null
+  const kind = site.asked === "distance" ? "distance" : "length"
+  const exact = Math.round(number.value * mm * 10) / 10
+  const isSimple = taggedNumbers(site.utterance, site.island, "n").length === 1 || hasTag(site.island, "one")
+  return doubted(
+    site,
+    kind,
+    isSimple ? [kind === "distance" ? exact : shifted(String(exact), -3)] : [],
+    "feet and inches are not what is recorded",
+  )
+}
+
+const askedKind = (site: Site): Claim["kind"] => (isMeasured(site.asked) ? site.asked : "length")
+
+function claimLength(site: Site): Claim | null {
+  const whole = hasTag(site.island, "one") ? reading(site.island.from, site.island.to, "1", {}) : numberOf(site)
+  if (!whole) return null
+  if (site.asked === "distance") return doubted(site, "distance", [whole.value], "a distance is wanted in millimetres")
+  const plus = tagValue(site.island, "plus")
+  const centimetres = numberOf(site, "cm")
+  if (centimetres && centimetres.value < 10)
+    return doubted(site, "length", [whole.value + centimetres.value / 10], "the last figure may be tens or ones")
+  const text = plus ? `${whole.text}${plus.slice(1)}` : centimetres ? `${whole.text}.${centimetres.text}` : whole.text
+  const hasUnit = tagValue(site.island, "unit") === "m"
+  return measure(site, "length", { hasUnit, number: { ...whole, text, value: Number(text) } })
+}
+
+function claimCentimetres(site: Site): Claim | null {
+  if (site.asked === "length") return measure(site, "length", { hasUnit: true, shift: -2 })
+  if (site.asked === "distance") return measure(site, "distance", { hasUnit: true, shift: 1 })
+  const value = numberOf(site)?.value
+  return value === undefined ? null : doubted(site, "distance", [value * 10], "a distance or a length")
+}
+
+function claimDistance(site: Site): Claim | null {
+  const unit = tagValue(site.island, "unit")
+  if (unit === "foot" || unit === "inch") return imperialDistance(site, unit)
+  const one = reading(site.island.from, site.island.to, hasTag(site.island, "half") ? "0.5" : "1", {})
+  const number = numberOf(site) ?? (hasTag(site.island, "one") || hasTag(site.island, "half") ? one : undefined)
+  if (!number) return null
+  const shift = unit === "m" ? 3 : unit === "cm" ? 1 : 0
+  const goesOn = site.utterance.words[site.island.to] === "to"
+  if (unit === "m" && goesOn) return measure(site, "length", { hasUnit: true, number })
+  const claim = measure(site, "distance", { hasUnit: unit !== undefined, shift, number })
+  if (!claim) return null
+  const qualifier = tagValue(site.island, "qualifier")
+  if (hasTag(site.island, "hedge"))
+    return { ...claim, doubt: { candidates: [claim.value ?? 0], because: "that was not sure" } }
+  return qualifier ? { ...claim, qualifier: qualifier as Qualifier } : claim
+}
+
+function imperialDistance(site: Site, unit: string): Claim {
+  const number = numberOf(site)
+  const mm = Math.round((number?.value ?? 1) * imperialMm[unit]! * 10) / 10
+  return doubted(site, "distance", [mm], "feet and inches are not what is recorded")
+}
+
+const ohmShifts: Readonly<Record<string, number>> = { ohm: 0, milliohm: -3, kilohm: 3, megohm: 6, "megohm?": 6 }
+
+function claimReading(site: Site): Claim | null {
+  const { island } = site
+  const number = hasTag(island, "one") ? reading(island.from, island.to, "1", {}) : numberOf(site)
+  if (!number) return null
+  const unit = tagValue(island, "unit")
+  const qualifier = tagValue(island, "qualifier") as Qualifier | undefined
+  if (hasTag(island, "broken")) return doubted(site, "resistance", [], "the letter may stand for the point")
+  if (unit === "microhm?") return doubted(site, "resistance", [], "microhms cannot be meant")
+  if (unit === "megohm?" && qualifier !== ">")
+    return doubted(site, "resistance", [shifted(number.text, -3), shifted(number.text, 6)], "milliohms or megohms")
+  const claim = measure(site, "resistance", { hasUnit: unit !== undefined, number, shift: unit ? ohmShifts[unit]! : 0 })
+  if (!claim) return null
+  if (qualifier && unit === undefined && number.lead !== "nought")
+    return doubted(site, "resistance", [number.value, shifted(number.text, 3)], "the unit was not heard")
+  return qualifier ? { ...claim, qualifier } : claim
+}
+
+/** Over range is no number; the limit is asked for, unless a later part of the sentence gives it. */
+function overRange(site: Site): Claim {
+  const { from, to } = site.island
+  return { kind: "resistance", value: null, unit: "ohm", qualifier: ">", from, to, isBare: false }
+}
+
+/** A number without a unit: a reading by its spoken nought, else the answer to the question, else nothing certain. */
+function claimBare(site: Site): Claim | null {
+  const number = numberOf(site)
+  if (!number) return null
+  const isReading = number.lead === "nought" || (number.lead === "nothing" && number.places > 1)
+  if (isReading && site.asked !== "length" && site.asked !== "distance")
+    return measure(site, "resistance", { hasUnit: false })
+  if (isReading && number.spoken && number.places > 1 && number.lead === "nought")
+    return measure(site, "resistance", { hasUnit: false })
+  if (isMeasured(site.asked)) return measure(site, site.asked, { hasUnit: false })
+  const { from, to } = site.island
+  const candidates = number.doubt?.candidates ?? [number.value]
+  return {
+    kind: "field",
+    value: number.value,
+    from,
+    to,
+    isBare: true,
+    doubt: { candidates, because: "it was not said what that number is" },
+  }
+}

@@ -1,0 +1,100 @@
+/** Steps that the words claim are done: whole phrases, answers to an open step question, and "both done" for things just named. */
+import type { Step } from "../facts/Fact"
+import type { Context } from "../facts/Interpretation"
+import type { Claim } from "./Claim"
+import { hasTag, type Island, tagValue, type Utterance } from "./Utterance"
+
+const stepOfThing: Readonly<Record<string, Step>> = { clamp: "clamp_fitted", label: "label_fitted" }
+
+export const askedStep = (context: Context): Step | null =>
+  context.asked?.startsWith("step:") ? (context.asked.slice("step:".length) as Step) : null
+
+/** Claims of steps, in order. */
+export function claimSteps(utterance: Utterance, context: Context): Claim[] {
+  return utterance.islands.flatMap((island) => claimOf(utterance, island, context))
+}
+
+function claimOf(utterance: Utterance, island: Island, context: Context): Claim[] {
+  const step = tagValue(island, "step") as Step | undefined
+  const asked = askedStep(context)
+  if (step) return step && isMeant(utterance, island) ? [claimStep(island, step, asked)] : []
+  const doubtful = tagValue(island, "step?") as Step | undefined
+  if (doubtful) return claimIsolation(utterance, island, doubtful)
+  if (island.rule === "steps.nulledAlone") return claimNulled(island, asked)
+  if (island.rule === "steps.done") return claimDone(utterance, island, asked)
+  return []
+}
+
+/** "clamp is on the wrong side": a phrase that ends in "on" is only a step when nothing unknown follows it. */
+function isMeant(utterance: Utterance, island: Island): boolean {
+  if (!hasTag(island, "onto")) return true
+  for (let at = island.to; at < utterance.tokens.length; at += 1) {
+    if (utterance.tokens[at - 1]!.after !== "space") return true
+    const leftover = utterance.leftovers[at]
+    if (leftover === "skippable") continue
+    if (leftover === "unknown" || leftover === "chatter") return false
+    return !utterance.islands.some(
+      (one) => one.from === at && (one.rule === "guards.undone" || one.rule === "parts.notPart"),
+    )
+  }
+  return true
+}
+
+function claimStep(island: Island, step: Step, asked: Step | null): Claim {
+  const isAllowed = island.doubt === 0 || (island.doubt === 1 && asked === step)
+  const claim: Claim = { kind: "step_done", value: step, from: island.from, to: island.to, isBare: false }
+  return isAllowed ? claim : { ...claim, doubt: { candidates: [step], because: "a word may have been misheard" } }
+}
+
+/** Isolated or locked off is not proved dead, unless the same breath says so. */
+function claimIsolation(utterance: Utterance, island: Island, step: Step): Claim[] {
+  const isProved = utterance.islands.some((one) => tagValue(one, "step") === step)
+  if (isProved) return []
+  const doubt = { candidates: [step], because: "it was not said to be proved dead" }
+  return [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false, doubt }]
+}
+
+function claimNulled(island: Island, asked: Step | null): Claim[] {
+  const claim: Claim = { kind: "step_done", value: "leads_nulled", from: island.from, to: island.to, isBare: false }
+  if (asked === "leads_nulled") return [claim]
+  return [{ ...claim, doubt: { candidates: ["leads_nulled"], because: "it was not said what was nulled" } }]
+}
+
+/** "done" answers the step that was asked, or the clamp and label just pointed at. */
+function claimDone(utterance: Utterance, island: Island, asked: Step | null): Claim[] {
+  const text = utterance.words.slice(island.from, island.to).join(" ")
+  if (asked)
+    return isLoose(text, asked)
+      ? []
+      : [{ kind: "step_done", value: asked, from: island.from, to: island.to, isBare: true }]
+  const things = utterance.islands.filter((one) => one.rule === "steps.thing" && one.to <= island.from)
+  if (/^(in|on|off)$/.test(text)) return []
+  return things.flatMap((thing) => {
+    const step = stepOfThing[tagValue(thing, "thing") ?? ""]
+    return step ? [{ kind: "step_done", value: step, from: thing.from, to: island.to, isBare: false } as Claim] : []
+  })
+}
+
+/** Whether the word says something else than the step asked: "on" does not say that leads are nulled. */
+function isLoose(text: string, asked: Step): boolean {
+  const fits: Readonly<Record<string, readonly Step[]>> = {
+    on: ["clamp_fitted", "label_fitted"],
+    off: ["one_end_disconnected"],
+    in: ["connected_to_met"],
+    fitted: ["clamp_fitted", "label_fitted"],
+    nulled: ["leads_nulled"],
+    zeroed: ["leads_nulled"],
+    cleaned: ["pipe_cleaned"],
+    clean: ["pipe_cleaned"],
+    connected: ["connected_to_met"],
+    disconnected: ["one_end_disconnected"],
+    labelled: ["label_fitted"],
+    tight: ["clamp_fitted", "connected_to_met"],
+    landed: ["connected_to_met"],
+    terminated: ["connected_to_met"],
+    proved: ["isolated_proved_dead"],
+    "in place": ["clamp_fitted", "label_fitted"],
+  }
+  const word = Object.keys(fits).find((key) => text === key || text.endsWith(` ${key}`))
+  return word !== undefined && !fits[word]!.includes(asked)
+}

@@ -1,0 +1,75 @@
+/**
+ * The front door: from a grammar folder to something that reads words. What the alternatives of an ear disagree about
+ * in a number is asked, however sure the first of them looks.
+ */
+import type { EarGrammar } from "../facts/EarGrammar"
+import type { Fact } from "../facts/Fact"
+import type { Heard } from "../facts/Heard"
+import type { Context, Interpretation } from "../facts/Interpretation"
+import { GrammarMatcher } from "../grammar/GrammarMatcher"
+import { buildEarGrammar } from "./buildEarGrammar"
+import { type Explanation, explainText } from "./explainText"
+import { type GrammarFiles, readGrammarFolder } from "./GrammarFolder"
+import { interpretText } from "./interpretText"
+import { numberRule } from "./islandRules"
+import { openWordBook } from "./WordBook"
+
+export interface Interpreter {
+  /** Never throws. Text beyond `longestText` is refused with a question. */
+  interpret(heard: Heard | string, context?: Context): Interpretation
+  earGrammar(context?: Context): EarGrammar
+  /** Why a text was read so, for people. */
+  explain(text: string, context?: Context): Explanation
+}
+
+/** Characters of one utterance that are looked at; a minute of fast speech is about 1,200. */
+export const longestText = 2400
+/** Other readings of the sound that are compared. */
+const mostAlternatives = 4
+
+/** Reads the grammar files once. Throws only when they are broken. */
+export function createInterpreter(files: GrammarFiles): Interpreter {
+  const folder = readGrammarFolder(files)
+  const language = { matcher: new GrammarMatcher(folder.set, new Set([numberRule])), book: openWordBook(folder) }
+  const read = (text: string, context: Context): Interpretation =>
+    text.length > longestText ? tooLong() : interpretText(text, context, language)
+  return {
+    interpret(heard, context = {}) {
+      const text = typeof heard === "string" ? heard : heard.text
+      const first = read(text, context)
+      if (typeof heard === "string" || first.facts.length === 0) return first
+      const others = heard.alternatives.slice(0, mostAlternatives).filter((one) => one !== text)
+      return others.reduce((so, other) => withoutDisagreement(so, read(other, context)), first)
+    },
+    earGrammar: (context) => buildEarGrammar(folder, context),
+    explain: (text, context = {}) => explainText(text.slice(0, longestText), context, language),
+  }
+}
+
+const tooLong = (): Interpretation => ({
+  facts: [],
+  ask: { kind: "field", because: "that was too long to take in at once" },
+  command: null,
+})
+
+const isNumber = (fact: Fact): fact is Fact & { value: number } => typeof fact.value === "number"
+
+/** Takes back a number that another reading of the same sound has otherwise. */
+function withoutDisagreement(first: Interpretation, other: Interpretation): Interpretation {
+  const rival = (fact: Fact) =>
+    other.facts.find(
+      (one) => one.kind === fact.kind && fieldOf(one) === fieldOf(fact) && isNumber(one) && one.value !== fact.value,
+    )
+  const doubted = first.facts.find((fact) => isNumber(fact) && rival(fact))
+  if (!doubted) return first
+  const kind = doubted.kind === "correct" ? doubted.field : doubted.kind
+  const candidates = [doubted.value, rival(doubted)!.value].filter((one) => typeof one === "number")
+  return {
+    facts: first.facts.filter((fact) => fact !== doubted),
+    ask: first.ask ?? { kind, candidates, because: "it could be heard in two ways" },
+    command: first.command,
+  }
+}
+
+const fieldOf = (fact: Fact) =>
+  (fact.kind === "correct" ? fact.field : fact.kind) + ("subject" in fact ? (fact.subject ?? "") : "")

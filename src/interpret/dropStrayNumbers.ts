@@ -1,0 +1,89 @@
+/**
+ * Tells measures of our work from other numbers: a count of things, a tool's size, a house number. Words that the
+ * grammar does not know make a bare number worthless, and a measure doubtful.
+ */
+import type { Context } from "../facts/Interpretation"
+import { type Claim, isMeasured } from "./Claim"
+import type { Clauses } from "./Clauses"
+import { isEdgeGap } from "./Token"
+import type { Utterance } from "./Utterance"
+
+/** Words that may follow a number without being what it counts. */
+const afterNumber = new Set(
+  "and on for to in at with then or so but please there now that of from off as is it it's dead exactly all by off mate cheers ta aye yes yeah too".split(
+    " ",
+  ),
+)
+/** Words that may lead up to a number. */
+const beforeNumber = new Set(
+  "about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i".split(
+    " ",
+  ),
+)
+
+/** Claims that are about our work; with an open question a strange one is asked about instead of dropped. */
+export function dropStrayNumbers(
+  claims: readonly Claim[],
+  utterance: Utterance,
+  clauses: Clauses,
+  context: Context,
+): Claim[] {
+  return claims.flatMap((claim) =>
+    isMeasured(claim.kind) || claim.kind === "field" ? judge(claim, utterance, clauses, context) : [claim],
+  )
+}
+
+function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim[] {
+  const isAsked = context.asked === claim.kind
+  if (isCount(claim, utterance)) return isAsked && !claim.isBare ? [doubtful(claim)] : []
+  const unknown = unknownWords(claim, utterance, clauses)
+  if (unknown === 0 || isSpokenReading(claim, utterance)) return [claim]
+  if (claim.isBare) return isAsked && unknown < 3 ? [doubtful(claim)] : []
+  const isLoose = claim.kind === "length" && !isAsked && context.item === undefined && unknown > 1
+  return isLoose && !hasSite(utterance) ? [] : [claim]
+}
+
+const doubtful = (claim: Claim): Claim =>
+  claim.doubt
+    ? claim
+    : {
+        ...claim,
+        doubt: { candidates: claim.value === null ? [] : [claim.value], because: "some words were not understood" },
+      }
+
+/** A decimal with its nought spoken is a reading whatever stands around it. */
+const isSpokenReading = (claim: Claim, utterance: Utterance): boolean =>
+  claim.kind === "resistance" &&
+  utterance.numbers.some(
+    (one) => one.from >= claim.from && one.to <= claim.to && one.lead === "nought" && one.places > 1,
+  )
+
+/** "sixteen mil lugs", "two sugars", "flat two": the word beside the number says what it counts. */
+function isCount(claim: Claim, utterance: Utterance): boolean {
+  const next = claim.to < utterance.tokens.length && !isEdgeGap(utterance.tokens[claim.to - 1]!.after) ? claim.to : null
+  const isUnitless = claim.isBare
+  if (next !== null && utterance.leftovers[next] !== null) {
+    const leftover = utterance.leftovers[next]
+    const word = utterance.words[next]!
+    if (leftover === "unknown" || leftover === "chatter")
+      return claim.kind !== "resistance" && claim.kind !== "length" && claim.kind !== "distance"
+    if (isUnitless && leftover === "neutral" && !afterNumber.has(word)) return true
+  }
+  if (isUnitless && next !== null && utterance.islands.some((one) => one.from === next && one.rule === "steps.thing"))
+    return true
+  const before = claim.from - 1
+  if (!isUnitless || before < 0 || isEdgeGap(utterance.tokens[before]!.after)) return false
+  const leftover = utterance.leftovers[before]
+  return (leftover === "neutral" || leftover === "skippable") && !beforeNumber.has(utterance.words[before]!)
+}
+
+function unknownWords(claim: Claim, utterance: Utterance, clauses: Clauses): number {
+  return utterance.leftovers.filter(
+    (leftover, at) => leftover === "unknown" && (claim.isBare || clauses.clause[at] === clauses.clause[claim.from]),
+  ).length
+}
+
+/** Whether the words speak of a conductor or a part. */
+const hasSite = (utterance: Utterance): boolean =>
+  utterance.islands.some((one) => /^(parts\.(part|earthing)|size\.)/.test(one.rule)) ||
+  utterance.words.some((word) => ["cable", "run", "bond", "conductor", "board"].includes(word))

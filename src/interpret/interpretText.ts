@@ -1,0 +1,129 @@
+/**
+ * One text under one context to facts, in a fixed order: notes and commands first, since what they hold is not a value;
+ * then whole answers, times, and at last everything that measures or reports work.
+ */
+import type { Fact } from "../facts/Fact"
+import type { Context, Interpretation } from "../facts/Interpretation"
+import { applyGuards } from "./applyGuards"
+import { applyRepairs } from "./applyRepairs"
+import { assignSubjects, type Mention, readMentions } from "./assignSubjects"
+import { type Claim, isMeasured } from "./Claim"
+import { readClauses } from "./Clauses"
+import { claimQuantities } from "./claimQuantities"
+import { askedStep, claimSteps } from "./claimSteps"
+import { claimSupply } from "./claimSupply"
+import { dropStrayNumbers } from "./dropStrayNumbers"
+import { answersOnly, isYesNoAsked, readAnswer } from "./readAnswer"
+import { readCommand } from "./readCommand"
+import { readNote } from "./readNote"
+import { readServices } from "./readServices"
+import { isTimeAsked, readTimes } from "./readTimes"
+import { type Language, readUtterance } from "./readUtterance"
+import { repairReadBack } from "./repairReadBack"
+import { factOf, settleClaims } from "./settleClaims"
+import { hasTag, tagValue, type Utterance } from "./Utterance"
+
+const nothing: Interpretation = { facts: [], ask: null, command: null }
+
+/** What the text says under the context. Never throws for any text that is not too long. */
+export function interpretText(text: string, context: Context, language: Language): Interpretation {
+  const utterance = readUtterance(text, language, context.asked)
+  if (utterance.tokens.length === 0) return nothing
+  const note = readNote(utterance)
+  if (note) return note
+  const command = readCommand(utterance, context)
+  if (command) return command
+  const polarity = readPolarityAnswer(utterance)
+  if (polarity) return polarity
+  if (isTimeAsked(context)) return readTimes(utterance, context) ?? answerOf(utterance, context) ?? nothing
+  const answers = answersOnly(utterance)
+  if (answers && !isCorrection(utterance, context)) return readAnswer(answers, context)
+  return readFacts(utterance, context)
+}
+
+function answerOf(utterance: Utterance, context: Context): Interpretation | null {
+  const answers = answersOnly(utterance)
+  return answers ? readAnswer(answers, context) : null
+}
+
+/** "correct that" over a read-back wants to correct it but does not say to what. */
+const isCorrection = (utterance: Utterance, context: Context): boolean =>
+  context.asked === "confirm" &&
+  context.readback !== undefined &&
+  utterance.islands.some((one) =>
+    /^(let me )?(correct|change|amend) (that|it)/.test(utterance.words.slice(one.from, one.to).join(" ")),
+  )
+
+function readPolarityAnswer(utterance: Utterance): Interpretation | null {
+  const island = utterance.islands.find((one) => one.rule === "supply.polarityAnswer")
+  const isAlone =
+    utterance.islands.length === 1 && utterance.leftovers.every((one) => one === null || one === "skippable")
+  const value = island && isAlone ? tagValue(island, "value") : undefined
+  return value ? { facts: [{ kind: "polarity", value } as Fact], ask: null, command: null } : null
+}
+
+function readFacts(utterance: Utterance, context: Context): Interpretation {
+  const clauses = readClauses(utterance)
+  const asReadBack = underReadBack(context)
+  const claims = [
+    ...claimQuantities(utterance, asReadBack),
+    ...claimSteps(utterance, context),
+    ...claimSupply(utterance, context),
+  ].sort((one, other) => one.from - other.from)
+  const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
+  const guarded = applyGuards(addressed, utterance, clauses, context)
+  const repaired = applyRepairs(guarded, utterance)
+  const mentions = readMentions(utterance)
+  const owned = assignSubjects(repaired, mentions, utterance, context).map((claim) => forLeads(claim, utterance))
+  const settled = settleClaims(owned, utterance, asReadBack)
+  const services = readServices({ utterance, clauses, mentions, claims: owned, context })
+  const repair = repairReadBack({ utterance, mentions, settled, services: services.facts, context })
+  if (repair) return repair
+  const ask = settled.ask ?? services.ask ?? doubtOfAnswer(utterance, mentions, settled.sure, context)
+  return { facts: [...services.facts, ...settled.sure.map(factOf)], ask, command: null }
+}
+
+/** While a measured fact waits for a yes, a bare number is taken for its field. */
+function underReadBack(context: Context): Context {
+  const kind = context.asked === "confirm" ? context.readback?.kind : undefined
+  return isMeasured(kind) ? { ...context, asked: kind } : context
+}
+
+/** What the open leads show belongs to the leads and never to a bond. */
+function forLeads(claim: Claim, utterance: Utterance): Claim {
+  const isLeads = claim.kind === "resistance" && utterance.islands.some((one) => one.rule === "resistance.openLeads")
+  return isLeads ? { ...claim, subject: "test_leads" } : claim
+}
+
+/** Words that were meant for the open question but did not settle it. */
+function doubtOfAnswer(
+  utterance: Utterance,
+  mentions: readonly Mention[],
+  sure: readonly Claim[],
+  context: Context,
+): Interpretation["ask"] {
+  if (sure.length > 0) return null
+  const readback = context.readback
+  const hasRepair = utterance.islands.some((one) => one.rule === "repairs.repair")
+  const isClear = utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
+  if (context.asked === "confirm" && readback && hasRepair && isClear)
+    return { kind: readback.kind, because: "it was not said what is right" }
+  if (utterance.islands.some((one) => one.rule === "quantity.same") && isClear)
+    return {
+      kind: isMeasured(context.asked) ? context.asked : "conductor_csa",
+      because: "values are not copied: say them again",
+    }
+  if (context.asked === "distance" && utterance.islands.some((one) => one.rule === "distance.place") && isClear)
+    return { kind: "distance", because: "there was no number in it" }
+  const isDone = utterance.islands.some((one) => one.rule === "steps.done") && utterance.islands.length === 1
+  if (
+    isDone &&
+    isClear &&
+    !askedStep(context) &&
+    !isYesNoAsked(context) &&
+    mentions.length === 0 &&
+    !hasTag(utterance.islands[0]!, "step")
+  )
+    return { kind: "step_done", because: "it was not said what is done" }
+  return null
+}

@@ -1,0 +1,86 @@
+/**
+ * Answers that make up a whole utterance: yes, no, undo, say again, skip. A yes or no that comes with words we do not
+ * know is somebody else's conversation and answers nothing.
+ */
+import type { Fact } from "../facts/Fact"
+import type { Context, Interpretation } from "../facts/Interpretation"
+import { askedStep } from "./claimSteps"
+import type { Utterance } from "./Utterance"
+
+export type AnswerKind = "confirm" | "deny" | "undo" | "repeat" | "skip" | "maybe"
+
+const nothing: Interpretation = { facts: [], ask: null, command: null }
+const wipes = /^(scratch|scrap|strike|delete|cancel|forget|undo|rub|disregard)/
+
+/** Kinds of answer in the utterance, when it holds nothing else. */
+export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {
+  const kinds = new Set<AnswerKind>()
+  for (const island of utterance.islands) {
+    const text = utterance.words.slice(island.from, island.to).join(" ")
+    const kind = answerKind(island.rule, text)
+    if (!kind) return null
+    kinds.add(kind)
+  }
+  if (!utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")) return null
+  const loose = utterance.leftovers.filter((one) => one === "neutral").length
+  return kinds.size > 0 && loose <= 2 ? kinds : null
+}
+
+function answerKind(rule: string, text: string): AnswerKind | null {
+  switch (rule) {
+    case "answers.confirm":
+    case "answers.deny":
+    case "answers.undo":
+    case "answers.repeat":
+    case "answers.skip":
+    case "answers.maybe":
+      return rule.slice("answers.".length) as AnswerKind
+    case "repairs.no":
+      return text === "no" || text === "nope" ? "deny" : "maybe"
+    case "repairs.repair":
+      if (wipes.test(text)) return "undo"
+      return /wrong|not right|not that|no no/.test(text) ? "deny" : "maybe"
+    default:
+      return null
+  }
+}
+
+/** What the answer means under the open question. */
+export function readAnswer(kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation {
+  if (kinds.has("undo")) return only({ kind: "undo", value: true })
+  if (kinds.has("repeat") && !kinds.has("confirm") && !kinds.has("deny")) return only({ kind: "repeat", value: true })
+  if (kinds.has("skip") && !kinds.has("confirm")) return only({ kind: "skip", value: true, ...subjectOf(context) })
+  if (!isYesNoAsked(context)) return nothing
+  if (kinds.has("maybe") || (kinds.has("confirm") && kinds.has("deny"))) return asksAgain(kinds, context)
+  if (kinds.has("deny")) return only({ kind: "deny", value: true, ...subjectOf(context) })
+  return kinds.has("confirm") ? agree(context) : nothing
+}
+
+const only = (fact: Fact): Interpretation => ({ facts: [fact], ask: null, command: null })
+
+const subjectOf = (context: Context) => {
+  const item =
+    context.item ?? (context.readback && "subject" in context.readback ? context.readback.subject : undefined)
+  return item ? { subject: item } : {}
+}
+
+/** A yes or no means something only when one was asked for. */
+export const isYesNoAsked = (context: Context): boolean =>
+  context.asked === "confirm" || askedStep(context) !== null || (context.asked?.startsWith("service_present:") ?? false)
+
+function asksAgain(kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation {
+  // "right" before a step is only a breath; before a read-back it may be a yes.
+  if (context.asked !== "confirm" && kinds.size === 1) return nothing
+  const kind = context.readback?.kind ?? (askedStep(context) ? "step_done" : "confirm")
+  return { facts: [], ask: { kind, because: "that was neither yes nor no" }, command: null }
+}
+
+function agree(context: Context): Interpretation {
+  const step = askedStep(context)
+  if (step) {
+    const isPlain = step === "leads_nulled" || step === "isolated_proved_dead"
+    return only({ kind: "step_done", value: step, ...(isPlain ? {} : subjectOf(context)) })
+  }
+  const present = context.asked?.startsWith("service_present:") ? context.asked.slice("service_present:".length) : null
+  return present ? only({ kind: "service", value: present }) : only({ kind: "confirm", value: true })
+}

@@ -1,0 +1,50 @@
+/** Wishes that write nothing: "what's left", "what size should the water be", "stop listening". */
+import type { Command, Context, Interpretation } from "../facts/Interpretation"
+import { isEdgeGap } from "./Token"
+import { tagValue, type Utterance } from "./Utterance"
+
+const withSubject = new Set(["whats_left", "what_size", "what_should_it_read", "how_long", "what_did_i_say"])
+
+/** The command, or null when the utterance is more or other than one. */
+export function readCommand(utterance: Utterance, context: Context): Interpretation | null {
+  const island = utterance.islands.find((one) => one.rule.startsWith("commands."))
+  const name = island && tagValue(island, "command")
+  if (!island || !name) return null
+  if (name === "new_part") return readNewPart(utterance, island.to)
+  if (name === "keep_it") return readKeep(utterance, island.to)
+  const isAlone =
+    utterance.islands.every(
+      (one) => one === island || /^(parts|answers\.(confirm|maybe|repeat)|repairs)/.test(one.rule),
+    ) && utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
+  if (!isAlone) return null
+  const part = utterance.islands.find((one) => one.rule.startsWith("parts."))
+  const item = tagValue(island, "item") ?? (part && tagValue(part, "item")) ?? context.item
+  const subject = withSubject.has(name) && item ? { subject: item } : {}
+  return { facts: [], ask: null, command: { kind: name, ...subject } as Command }
+}
+
+function readKeep(utterance: Utterance, from: number): Interpretation {
+  const first = utterance.tokens[from]
+  const reason = first
+    ? utterance.text
+        .slice(first.from)
+        .trim()
+        .replace(/[.\s]+$/, "")
+    : ""
+  if (reason === "")
+    return { facts: [], ask: { kind: "keep_reason", because: "a reason is needed to keep it" }, command: null }
+  return { facts: [], ask: null, command: { kind: "keep_it", reason: reason.slice(0, 500) } }
+}
+
+/** "new bond, call it boiler pipe": up to three plain words become the part's name. */
+function readNewPart(utterance: Utterance, from: number): Interpretation {
+  const words: string[] = []
+  for (let at = from; at < utterance.tokens.length && words.length < 4; at += 1) {
+    if (at > from && isEdgeGap(utterance.tokens[at - 1]!.after)) break
+    if (/^[a-z]+$/.test(utterance.words[at]!) && !["the", "a"].includes(utterance.words[at]!))
+      words.push(utterance.words[at]!)
+  }
+  if (words.length === 0 || words.length > 3)
+    return { facts: [], ask: { kind: "service", because: "the name of the new bond was not clear" }, command: null }
+  return { facts: [{ kind: "service", value: words.join("_") }], ask: null, command: null }
+}

@@ -1,0 +1,195 @@
+/**
+ * Finds every number in a row of atoms and reads it, or says why it cannot be read. Numbers that touch without a word
+ * or a comma between them are one doubtful number: an engine may have torn or joined them, and half of a torn number
+ * must never stand as a value ("ten five metres" is not five metres).
+ */
+
+import { type AtomRow, reading, takeDigits, touches } from "./AtomRow"
+import type { NumberReading } from "./NumberReading"
+import type { Atom } from "./readAtoms"
+import { readCardinal } from "./readCardinal"
+import { readDecimals } from "./readDecimals"
+import { lostPoint, readFigure } from "./readFigure"
+
+/** All numbers in order, never overlapping. */
+export function readNumbers(row: AtomRow): NumberReading[] {
+  const readings: NumberReading[] = []
+  for (let at = 0; at < row.atoms.length; ) {
+    const first = readNumberAt(row, at)
+    if (!first) {
+      at += 1
+      continue
+    }
+    const group = [first]
+    while (touches(row, group.at(-1)!.to)) {
+      const next = readNumberAt(row, group.at(-1)!.to)
+      if (!next) break
+      group.push(next)
+    }
+    readings.push(...settleGroup(group, row))
+    at = group.at(-1)!.to
+  }
+  return readings.map((one) => markDoubtfulWords(one, row))
+}
+
+function settleGroup(group: readonly NumberReading[], row: AtomRow): readonly NumberReading[] {
+  const [first, second] = group
+  if (!second || !first) return group
+  if (group.every((one) => !one.doubt && one.text === first.text)) return [{ ...first, to: group.at(-1)!.to }]
+  // "in 16 14 metres": figures apart, the first one named as a size.
+  const isNamed = row.words[first.from - 1] === "in" && group.length === 2
+  if (isNamed && group.every((one) => !one.spoken && !one.doubt) && first.value > 9) return group
+  const candidates = group.flatMap((one) => one.doubt?.candidates ?? [one.value])
+  const to = group.at(-1)!.to
+  return [
+    reading(first.from, to, first.text, { shape: "none", doubt: { candidates, because: "two numbers ran together" } }),
+  ]
+}
+
+function markDoubtfulWords(one: NumberReading, row: AtomRow): NumberReading {
+  const isDoubtful = row.atoms.slice(one.from, one.to).some((atom) => atom?.isDoubtful)
+  if (!isDoubtful || one.doubt) return one
+  return { ...one, doubt: { candidates: [one.value], because: "a word may not have been a number" } }
+}
+
+function readNumberAt(row: AtomRow, at: number): NumberReading | null {
+  const atom = row.atoms[at]
+  if (!atom) return null
+  switch (atom.role) {
+    case "zero":
+    case "softZero":
+      return readFromZero(row, at)
+    case "point":
+      return readDecimals(row, at, at, "")
+    case "figure":
+      return readFromFigure(row, at)
+    case "fraction":
+    case "half":
+      return reading(at, atom.to, String(atom.value), { shape: "fraction", spoken: atom.role === "half" })
+    case "quarter":
+      return row.words[at] === "quarter" ? reading(at, atom.to, "0.25", { shape: "fraction" }) : null
+    case "stub":
+      return readStub(row, at)
+    case "tail":
+    case "times":
+      return null
+    default:
+      return readFromCardinal(row, at)
+  }
+}
+
+/** "nought point …", "nought 0.05", "nought nought five", or a nought by itself. */
+function readFromZero(row: AtomRow, at: number): NumberReading | null {
+  const next = touches(row, at + 1) ? row.atoms[at + 1] : null
+  if (next?.role === "point") return readDecimals(row, at, at + 1, "0")
+  if (next?.role === "figure" && /^0?[.,]\d/.test(next.text)) {
+    const merged = readFromFigure(row, at + 1)
+    return merged && { ...merged, from: at, lead: "nought", spoken: true }
+  }
+  const { text, end } = takeDigits(row, at)
+  if (text.length > 1) {
+    const candidates = lostPoint(text).filter((value) => value < 1)
+    return reading(at, end, "0", { shape: "none", doubt: { candidates, because: "the point was not heard" } })
+  }
+  if (row.atoms[at]!.role === "softZero") return readBrokenOh(row, at)
+  return reading(at, at + 1, "0", { lead: "nought" })
+}
+
+/** "oh. Oh, five." is two interjections or two digits; a lone "oh" is nothing. */
+function readBrokenOh(row: AtomRow, at: number): NumberReading | null {
+  let end = at + 1
+  while (row.atoms[end]?.role === "softZero") end += 1
+  const last = row.atoms[end]
+  if (last?.role !== "digit" || row.tokens[end - 1]?.after === "space") return null
+  const candidates = [Number(`0.0${last.value}`)]
+  return reading(at, end + 1, "0", { shape: "none", doubt: { candidates, because: "the point was not heard" } })
+}
+
+function readFromFigure(row: AtomRow, at: number): NumberReading | null {
+  const atom = row.atoms[at]!
+  const split = readSplitFigure(row, at)
+  if (split) return split
+  const next = touches(row, at + 1) ? row.atoms[at + 1] : null
+  if (
+    /^\d+$/.test(atom.text) &&
+    next &&
+    ["hundred", "thousand", "point", "tail", "half", "fraction"].includes(next.role)
+  )
+    return readFromCardinal(row, at)
+  if (/^\d$/.test(atom.text) && next) {
+    const { text, end } = takeDigits(row, at)
+    if (text.startsWith("0") && text.length > 1)
+      return reading(at, end, "0", {
+        shape: "none",
+        spoken: false,
+        doubt: { candidates: lostPoint(text).filter((value) => value < 1), because: "the point was not heard" },
+      })
+  }
+  const figure = readFigure(atom.text)
+  const whole = reading(at, atom.to, figure.text, { ...figure, spoken: false })
+  return readFromHalf(row, whole)
+}
+
+/** "0 .05", "0. 05" and "0.0 5" are one number that a space got into. */
+function readSplitFigure(row: AtomRow, at: number): NumberReading | null {
+  const text = row.atoms[at]!.text
+  const next = row.atoms[at + 1]
+  if (next?.role !== "figure" || !/^(0|\.0|0\.0|0)$/.test(text)) return null
+  const gap = row.tokens[at]!.after
+  const joined = `${text}${gap === "stop" ? "." : ""}${next.text}`
+  const isWhole =
+    gap === "space" ? /^0?\.\d+$/.test(joined) : gap === "stop" && text === "0" && /^0\.\d{2,}$/.test(joined)
+  if (!isWhole) return null
+  const figure = readFigure(joined)
+  return reading(at, next.to, figure.text, { ...figure, spoken: false, isSplit: text.includes(".") })
+}
+
+function readFromCardinal(row: AtomRow, at: number): NumberReading | null {
+  const cardinal = readCardinal(row, at)
+  if (!cardinal) return null
+  const next = touches(row, cardinal.to) ? row.atoms[cardinal.to] : null
+  if (next?.role === "point") return readDecimals(row, at, cardinal.to, cardinal.text)
+  if (next?.role === "tail" && cardinal.value < 100) return readWithTail(cardinal, next)
+  return readFromHalf(row, cardinal)
+}
+
+/** "six and a half", "six and three quarters", "12½". */
+function readFromHalf(row: AtomRow, whole: NumberReading): NumberReading {
+  if (whole.shape !== "whole" || whole.doubt) return whole
+  const glued = touches(row, whole.to) ? row.atoms[whole.to] : null
+  if (glued?.role === "fraction" || glued?.role === "half") return withFraction(whole, glued.value, glued.to)
+  if (glued?.role === "figure" && readFigure(glued.text).shape === "fraction")
+    return withFraction(whole, Number(readFigure(glued.text).text), glued.to)
+  if (row.words[whole.to] !== "and") return whole
+  const after = whole.to + (["a", "one"].includes(row.words[whole.to + 1] ?? "") ? 2 : 1)
+  const part = row.atoms[after]
+  if (part?.role === "half" || part?.role === "quarter" || part?.role === "fraction")
+    return withFraction(whole, part.value, part.to)
+  const three = row.atoms[whole.to + 1]
+  const quarters = row.atoms[whole.to + 2]
+  if (three?.value === 3 && quarters?.role === "quarter") return withFraction(whole, 0.75, quarters.to)
+  return whole
+}
+
+const withFraction = (whole: NumberReading, part: number, to: number): NumberReading =>
+  reading(whole.from, to, `${whole.text}${String(part).slice(1)}`, { shape: "fraction", spoken: whole.spoken })
+
+/** "fif" lost its ending: fifteen, fifty or five. */
+function readStub(row: AtomRow, at: number): NumberReading {
+  const { value, to } = row.atoms[at]!
+  const candidates = [value + 10, value * 10, value]
+  return reading(at, to, String(value), {
+    shape: "none",
+    doubt: { candidates, because: "the end of the number was not heard" },
+  })
+}
+
+/** "50 teen", "6 tea": the ending fits neither way. */
+function readWithTail(head: NumberReading, tail: Atom): NumberReading {
+  const base = head.value >= 20 && head.value % 10 === 0 ? head.value / 10 : head.value
+  const candidates = tail.text.startsWith("teen") ? [base + 10, base * 10] : [base + 10]
+  return reading(head.from, tail.to, head.text, {
+    shape: "none",
+    doubt: { candidates, because: "the end of the number was not heard" },
+  })
+}

@@ -1,0 +1,69 @@
+/**
+ * Which parts an utterance picks: those its values belong to, and those it only names in order to go on with them. A
+ * name that is merely close to a part's is asked about, never taken.
+ */
+import Fuse from "fuse.js"
+import type { Fact } from "../facts/Fact"
+import type { Ask, Context } from "../facts/Interpretation"
+import { isBond, knownServices } from "../facts/Item"
+import type { Mention } from "./assignSubjects"
+import type { Claim } from "./Claim"
+import type { Clauses } from "./Clauses"
+import type { Utterance } from "./Utterance"
+
+interface Site {
+  utterance: Utterance
+  clauses: Clauses
+  mentions: readonly Mention[]
+  claims: readonly Claim[]
+  context: Context
+}
+
+/** Names a part may be called by, for near misses. */
+const names = knownServices.map((item) => ({ item, name: item.replaceAll("_", " ") }))
+/** 0.34 takes one wrong letter in four and no more; measured on the sound-alikes of the word lists. */
+const near = new Fuse(names, {
+  keys: ["name"],
+  threshold: 0.34,
+  distance: 4,
+  ignoreLocation: false,
+  includeScore: true,
+})
+
+/** Service facts, and a question when a name was only nearly heard. */
+export function readServices(site: Site): { facts: Fact[]; ask: Ask | null } {
+  const bonds = site.mentions.filter((one) => isBond(one.item))
+  const picked = bonds.filter((one) => site.claims.some((claim) => claim.subject === one.item) || isPick(site, one))
+  const items = [...new Set(picked.map((one) => one.item))]
+  const facts = items.map((item): Fact => ({ kind: "service", value: item }))
+  return { facts, ask: items.length === 0 ? askNear(site) : null }
+}
+
+/** A clause that names a part and nothing else of weight takes it up. */
+function isPick({ utterance, clauses, claims, context }: Site, mention: Mention): boolean {
+  const guards = utterance.islands.filter((one) =>
+    /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.(deny|maybe))/.test(one.rule),
+  )
+  if (guards.length > 0 || clauses.questions.size > 0) return false
+  const inClause = (at: number) => clauses.clause[at] === clauses.clause[mention.from]
+  const strange = utterance.leftovers.filter(
+    (one, at) => (one === "unknown" || one === "chatter") && (inClause(at) || context.asked !== "service"),
+  )
+  if (utterance.leftovers.includes("chatter")) return false
+  return claims.length === 0 ? strange.length === 0 : strange.length <= 1 && claims.some((claim) => claim.doubt)
+}
+
+function askNear({ utterance, claims, context }: Site): Ask | null {
+  if (context.asked !== "service" || claims.length > 0) return null
+  const words = utterance.words.filter(
+    (_, at) => utterance.leftovers[at] === "unknown" || utterance.leftovers[at] === "neutral",
+  )
+  if (words.length === 0 || words.length > 2) return null
+  const found = near.search(words.join(" "))
+  if (found.length === 0) return null
+  return {
+    kind: "service",
+    candidates: found.slice(0, 3).map((one) => one.item.item),
+    because: "that was close to the name of a part",
+  }
+}

@@ -1,0 +1,115 @@
+/**
+ * Takes an utterance apart: tokens, spelling, numbers, then grammar phrases as islands in free speech. Of all phrases
+ * that match, the set is taken that covers most words with fewest phrases; a number that runs into another is never
+ * split for a longer phrase.
+ */
+import type { GrammarMatcher } from "../grammar/GrammarMatcher"
+import type { GivenMatch, WordForm, WordRow } from "../grammar/WordRow"
+import { askedRules, islandRules, numberRule } from "./islandRules"
+import type { NumberReading } from "./NumberReading"
+import { readAtoms } from "./readAtoms"
+import { readNumbers } from "./readNumbers"
+import { isEdgeGap, type Token } from "./Token"
+import { tokenise } from "./tokenise"
+import type { Island, Leftover, Utterance } from "./Utterance"
+import type { WordBook } from "./WordBook"
+
+export interface Language {
+  matcher: GrammarMatcher
+  book: WordBook
+}
+
+const trustDoubt = { sure: 0, asked: 1, doubt: 2 } as const
+
+/** Takes a text apart; `asked` lets the answers to one question count. */
+export function readUtterance(text: string, language: Language, asked = ""): Utterance {
+  const tokens = tokenise(text)
+  const words = tokens.map((token) => language.book.soundAlikes.spelling.get(token.text)?.meant ?? token.text)
+  const numbers = readNumbers({ atoms: readAtoms(tokens, words, language.book), tokens, words })
+  const islands = chooseIslands(findIslands({ tokens, words, numbers }, language, asked), tokens.length)
+  const taken = new Set(islands.flatMap((one) => range(one.from, one.to)))
+  const leftovers = words.map((word, at) => (taken.has(at) ? null : sortOf(word, tokens[at]!, language.book)))
+  return { text, tokens, words, numbers, islands, leftovers }
+}
+
+function findIslands(
+  { tokens, words, numbers }: Pick<Utterance, "tokens" | "words" | "numbers">,
+  { matcher, book }: Language,
+  asked: string,
+): Island[] {
+  const rules = [...(askedRules[asked] ?? []), ...islandRules]
+  const skippable = book.list("skippable")
+  const starts = new Map(numbers.map((one) => [one.from, one] as const))
+  const insides = new Set(numbers.flatMap((one) => range(one.from + 1, one.to)))
+  const row: WordRow = {
+    length: tokens.length,
+    forms: words.map((word, at) => formsOf(word, tokens[at]!, insides.has(at), book)),
+    isSkippable: (at) => skippable.has(words[at]!) && !starts.has(at),
+    isEdge: (at) => at > 0 && at < tokens.length && isEdgeGap(tokens[at - 1]!.after) && !insides.has(at),
+    given: (rule, at) => (rule === numberRule ? givenNumber(starts.get(at)) : undefined),
+  }
+  const session = matcher.over(row)
+  const found: Island[] = []
+  for (let at = 0; at < tokens.length; at += 1)
+    for (const rule of rules)
+      for (const match of session.match(rule, at))
+        if (match.end > at) found.push({ rule, from: at, to: match.end, tags: match.tags, doubt: match.doubt })
+  return found.filter((one) => isSensible(one, numbers))
+}
+
+/** "two metres twenty" is metres and centimetres; "fourteen metres nought point nought three" is two values. */
+function isSensible(island: Island, numbers: readonly NumberReading[]): boolean {
+  const tag = island.tags.find((one) => one.text === "cm")
+  if (!tag) return true
+  const number = numbers.find((one) => one.from >= tag.from && one.to <= tag.to)
+  return number?.shape === "whole" && number.value < 100 && number.spoken
+}
+
+const givenNumber = (one: NumberReading | undefined): readonly GivenMatch[] => (one ? [{ end: one.to, tags: [] }] : [])
+
+/** The words a place can be read as. Inside a number only its own digits are left, so that no unit is made of them. */
+function formsOf(word: string, token: Token, isInNumber: boolean, book: WordBook): WordForm[] {
+  const forms: WordForm[] = [{ word, doubt: 0 }]
+  if (token.isFigure || isInNumber) return forms
+  if (word.endsWith("'s") && word.length > 3) forms.push({ word: word.slice(0, -2), doubt: 0 })
+  for (const place of ["phrase", "unit"] as const) {
+    const meaning = book.soundAlikes[place].get(word)
+    if (meaning) forms.push({ word: meaning.meant, doubt: trustDoubt[meaning.trust] })
+  }
+  return forms
+}
+
+/** Dynamic programming from the end: most covered words first, then fewest phrases, then the rules' own order. */
+function chooseIslands(found: readonly Island[], length: number): Island[] {
+  const best: Array<{ score: number; island: Island | null; next: number }> = []
+  best[length] = { score: 0, island: null, next: length }
+  for (let at = length - 1; at >= 0; at -= 1) {
+    let choice = { score: best[at + 1]!.score, island: null as Island | null, next: at + 1 }
+    for (const island of found) {
+      if (island.from !== at) continue
+      const score = best[island.to]!.score + scoreOf(island)
+      if (score > choice.score) choice = { score, island, next: island.to }
+    }
+    best[at] = choice
+  }
+  const chosen: Island[] = []
+  for (let at = 0; at < length; at = best[at]!.next) if (best[at]!.island) chosen.push(best[at]!.island!)
+  return chosen
+}
+
+function scoreOf(island: Island): number {
+  const rank = islandRules.indexOf(island.rule)
+  return (island.to - island.from) * 100 - 40 - rank / 2 - island.doubt * 30
+}
+
+function sortOf(word: string, token: Token, book: WordBook): Leftover {
+  if (token.isFigure) return "unknown"
+  const plain = word.replace(/'s$/, "")
+  if (book.list("chatter").has(word) || book.list("chatter").has(plain)) return "chatter"
+  if (book.list("skippable").has(word)) return "skippable"
+  if (book.list("neutral").has(word) || book.list("neutral").has(plain)) return "neutral"
+  return "unknown"
+}
+
+const range = (from: number, to: number): number[] =>
+  Array.from({ length: Math.max(0, to - from) }, (_, at) => from + at)

@@ -1,0 +1,134 @@
+/**
+ * Cuts engine text into tokens that know where they came from. Figures stay as written ("0..05", "16:14"), since their
+ * very form says how far they can be trusted. Fraction characters are kept whole: NFKC would turn 1½ into 11/2. The two
+ * ohm signs become one word, and m and M before them are told apart before anything is lowered.
+ */
+import { type Gap, isEdgeGap, type Token } from "./Token"
+
+const figure = /[oO](?=[.,]\d)[.,oO\d]*\d|(?:(?<![\d.])\.{1,2})?\d(?:[.,:/]{0,2}(?:\d|[oO](?![A-Za-z])))*/y
+const initials = /(?:[A-Za-z]\.){2,}[A-Za-z]?(?![A-Za-z])/y
+const word = /\p{L}[\p{L}\p{M}]*(?:['’`]\p{L}+)*/uy
+const squareMark = /(?:\^2|²)/y
+const ohmSign = /[\u2126\u03a9\u03c9]/y
+const fraction = /[½¼¾⅓⅔⅛⅜⅝⅞]/y
+const symbols: Readonly<Record<string, string>> = {
+  ">": ">",
+  "<": "<",
+  "≥": ">=",
+  "≤": "<=",
+  "%": "percent",
+  "£": "pounds",
+  $: "pounds",
+  "€": "pounds",
+  "°": "degrees",
+  "@": "at",
+  "&": "and",
+}
+const gaps: Readonly<Record<string, Gap>> = {
+  ",": "comma",
+  ";": "comma",
+  ":": "colon",
+  ".": "stop",
+  "!": "stop",
+  "…": "stop",
+  "\n": "stop",
+  "?": "question",
+  "-": "hyphen",
+  "‐": "hyphen",
+  "‑": "hyphen",
+  "–": "dash",
+  "—": "dash",
+}
+const strength: readonly Gap[] = ["none", "space", "hyphen", "comma", "dash", "colon", "stop", "question"]
+/** Engines put what is not speech into brackets. */
+const notSpeech = /\[[^\]\n]{0,80}\]|\([^)\n]{0,80}\)|\*[^*\n]{0,80}\*|<[a-z|_/]{1,40}>|[♪♫]/giy
+
+/** All tokens, in order. Any text is taken; what is neither word nor figure only parts the tokens. */
+export function tokenise(text: string): Token[] {
+  const tokens: Token[] = []
+  let at = 0
+  let gap: Gap = "none"
+  const close = () => {
+    const last = tokens.at(-1)
+    if (last) last.after = gap
+    gap = "none"
+  }
+  const push = (written: string, end: number, isFigure: boolean) => {
+    close()
+    tokens.push({ text: written, isFigure, from: at, to: end, after: "none" })
+    at = end
+  }
+  while (at < text.length) {
+    const found = tokenAt(text, at)
+    if (found) {
+      push(found.text, found.end, found.isFigure)
+      continue
+    }
+    const skipped = endOf(notSpeech, text, at)
+    const next: Gap = skipped ? "space" : gapOf(text, at)
+    if (strength.indexOf(next) > strength.indexOf(gap)) gap = next
+    at = skipped ?? at + 1
+  }
+  close()
+  return joinSpelled(tokens)
+}
+
+function tokenAt(text: string, at: number): { text: string; end: number; isFigure: boolean } | null {
+  const figureEnd = endOf(figure, text, at)
+  if (figureEnd) return { text: text.slice(at, figureEnd).replace(/[oO]/g, "0"), end: figureEnd, isFigure: true }
+  const fractionEnd = endOf(fraction, text, at)
+  if (fractionEnd) return { text: text.slice(at, fractionEnd), end: fractionEnd, isFigure: true }
+  const ohmEnd = endOf(ohmSign, text, at)
+  if (ohmEnd) return { text: "ohms", end: ohmEnd, isFigure: false }
+  const initialsEnd = endOf(initials, text, at)
+  if (initialsEnd)
+    return { text: text.slice(at, initialsEnd).replaceAll(".", "").toLowerCase(), end: initialsEnd, isFigure: false }
+  const wordEnd = endOf(word, text, at)
+  if (wordEnd) return wordFrom(text, at, wordEnd)
+  const symbol = symbols[text[at]!]
+  return symbol ? { text: symbol, end: at + 1, isFigure: false } : null
+}
+
+/** Units whose capitals matter, and squares glued to a unit, are settled here; all else is lowered. */
+function wordFrom(text: string, at: number, end: number): { text: string; end: number; isFigure: boolean } {
+  const written = text.slice(at, end)
+  const ohmEnd = endOf(ohmSign, text, end - 1)
+  if (ohmEnd === end && written.length > 1) return { text: prefixed(written.slice(0, -1)), end, isFigure: false }
+  if (/^[mMkK]ohms?$/i.test(written)) return { text: prefixed(written[0]!), end, isFigure: false }
+  const squareEnd = endOf(squareMark, text, end)
+  if (squareEnd && /^m{1,2}$/i.test(written)) return { text: "mm2", end: squareEnd, isFigure: false }
+  if (/^mm$/i.test(written) && /^2(?!\d)/.test(text.slice(end))) return { text: "mm2", end: end + 1, isFigure: false }
+  return { text: written.replace(/[’`]/g, "'").normalize("NFKC").toLowerCase(), end, isFigure: false }
+}
+
+/** "m" is milli; "M" may be mega or a milli that an engine capitalised. */
+function prefixed(prefix: string): string {
+  if (prefix === "m") return "milliohms"
+  if (prefix === "M") return "megohms?"
+  return prefix.toLowerCase() === "k" ? "kilohms" : `${prefix.toLowerCase()}ohms`
+}
+
+function gapOf(text: string, at: number): Gap {
+  const mark = gaps[text[at]!]
+  if (mark === undefined) return "space"
+  // A hyphen with spaces around it parts two values; one inside a word only joins its halves.
+  if (mark === "hyphen" && /\s/.test(text[at - 1] ?? " ") && /\s/.test(text[at + 1] ?? " ")) return "dash"
+  return mark
+}
+
+function endOf(shape: RegExp, text: string, at: number): number | null {
+  shape.lastIndex = at
+  const match = shape.exec(text)
+  return match && match[0] !== "" ? at + match[0].length : null
+}
+
+/** Letters spelled out with stops or commas between them ("T. N. S.") belong together. */
+function joinSpelled(tokens: Token[]): Token[] {
+  for (const [at, token] of tokens.entries()) {
+    const next = tokens[at + 1]
+    if (next && isEdgeGap(token.after) && isLetter(token) && isLetter(next)) token.after = "space"
+  }
+  return tokens
+}
+
+const isLetter = (token: Token) => !token.isFigure && /^[b-hj-z]$/.test(token.text)
