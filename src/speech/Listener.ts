@@ -19,6 +19,8 @@ export interface ListenerEvents {
   level?(level: number): void
   /** Something stopped the ear; the words are fit to be spoken. */
   failed?(because: string): void
+  /** Something may have been missed, and the ear goes on; the words are fit to be spoken. */
+  stumbled?(because: string): void
 }
 
 export interface Listener {

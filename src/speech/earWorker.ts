@@ -2,6 +2,7 @@
  * The worker that the offline ear lives in, so that decoding never holds up the page. It is the sound listener with
  * messages in place of calls.
  */
+import "./standInDocument"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import type { FromWorker, FromWorklet, ToWorker } from "./earMessages"
 import { loadEngine } from "./engine"

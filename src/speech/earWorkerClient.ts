@@ -78,7 +78,6 @@ export const createEarWorkerClient = (
     const listening = ready.ok ? await ask({ do: "start" }) : ready
     if (!listening.ok) return events.failed(listening.because)
     events.restarted()
-    events.failed("The ear stumbled. Say that again.")
   }
 
   return {

@@ -7,6 +7,8 @@ import type { FromWorklet, ToWorklet } from "./earMessages"
 
 /** Samples in one packet: 43 ms at 48 kHz. */
 const packetLength = 2048
+/** What there is while no source is connected: the ear must go on to the end of an utterance. */
+const silence = new Float32Array(128)
 
 class MicrophoneProcessor extends AudioWorkletProcessor {
   private to: MessagePort | null = null
@@ -25,9 +27,7 @@ class MicrophoneProcessor extends AudioWorkletProcessor {
   }
 
   process([input]: Float32Array[][]): boolean {
-    const channel = input?.[0]
-    if (!channel) return true
-    for (const sample of channel) {
+    for (const sample of input?.[0] ?? silence) {
       this.packet[this.filled++] = sample
       if (this.filled === packetLength) this.flush()
     }

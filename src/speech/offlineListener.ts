@@ -36,7 +36,10 @@ export const createOfflineListener = (options: OfflineListenerOptions): Listener
         else if (message.tell === "state") events?.state?.(message.state)
         else events?.level?.(message.level)
       },
-      restarted: () => void reopen(),
+      restarted: () => {
+        void reopen()
+        events?.stumbled?.("The ear stumbled. Say that again.")
+      },
       failed: (because) => events?.failed?.(because),
     },
   )
