@@ -18,11 +18,11 @@ const referenceC = 20
 /** Factor from the value at 20 °C to the value at `temperatureC`: 1.2 at 70 °C with 0.004 per kelvin. */
 export const factorFrom20 = (temperatureC: number, alphaPerK: number) => 1 + alphaPerK * (temperatureC - referenceC)
 
-/** The same conductor's ohms at `toC`, given its ohms at `fromC`, both in °C. Copper by IEC 60228 unless told otherwise. */
+/** The same conductor's ohms at `toC`, given its ohms at `fromC`, both in °C. By the British 0.004 unless told otherwise. */
 export const correctOhmsForTemperature = (
   ohms: number,
   change: { fromC: number; toC: number; alphaPerK?: number },
 ): number => {
-  const alphaPerK = change.alphaPerK ?? alphaOf("copper")
+  const alphaPerK = change.alphaPerK ?? britishAlphaPerK
   return (ohms * factorFrom20(change.toC, alphaPerK)) / factorFrom20(change.fromC, alphaPerK)
 }
