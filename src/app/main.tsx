@@ -1,4 +1,6 @@
-/** Puts the app on the page. */
+/** Puts the app on the page. The first import has to stay the first. */
+import "./zodWithoutEval"
+
 import { StrictMode } from "react"
 import { createRoot } from "react-dom/client"
 import { App } from "./App"
