@@ -33,6 +33,7 @@ export const JobView = ({ view, session }: { view: SessionView; session: Session
           <Conversation view={view} session={session} />
           <Typing session={session} />
         </div>
+        <Answers view={view} session={session} />
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a wide page and must be reached by keys */}
         <section className="drawn" aria-labelledby="picture-head" tabIndex={0}>
           <h2 id="picture-head">Terminal and bonds</h2>
@@ -43,7 +44,6 @@ export const JobView = ({ view, session }: { view: SessionView; session: Session
           <RecordList dialogue={dialogue} session={session} open={setChosen} />
           <JobFoot view={view} session={session} />
         </section>
-        <Answers view={view} session={session} />
       </main>
       {chosen !== null && <ValueSheet entry={chosen} view={view} session={session} close={() => setChosen(null)} />}
       <LiveWords view={view} />

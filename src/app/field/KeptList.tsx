@@ -9,7 +9,7 @@ import { Working } from "./Working"
 
 const Remark = ({ finding, reason }: { finding: Finding; reason: string | null }) => (
   <li className="remark">
-    {reason === null ? <State shape="fresh" words="Note" /> : <State shape="kept" words="Kept on purpose" />}
+    {reason === null ? <State shape="note" words="Note" /> : <State shape="kept" words="Kept on purpose" />}
     <p>
       {finding.item && <strong>{showItem(finding.item)}. </strong>}
       {finding.shown}

@@ -6,7 +6,7 @@ import type { Notice, Session, SessionView } from "../Session"
 
 const OneNotice = ({ notice, dismiss }: { notice: Notice; dismiss: () => void }) => (
   <div className={`notice notice-${notice.kind}`} role={notice.kind === "trouble" ? "alert" : "status"}>
-    <Mark shape={notice.kind === "trouble" ? "warn" : "fresh"} />
+    <Mark shape={notice.kind === "trouble" ? "warn" : "note"} />
     <p>
       <strong>{notice.kind === "trouble" ? "Trouble. " : ""}</strong>
       {notice.words}

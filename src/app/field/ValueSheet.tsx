@@ -3,8 +3,8 @@
  * change it or take it back. A native modal dialog, so that focus stays inside and Escape closes it.
  */
 import { useEffect, useRef, useState } from "react"
-import { historyOf } from "../../record/holding"
-import { entryState } from "../parts/entryState"
+import { heldIn, historyOf } from "../../record/holding"
+import { type EntryState, entryState } from "../parts/entryState"
 import { Icon } from "../parts/Icon"
 import { State } from "../parts/Mark"
 import { showFact } from "../parts/showFact"
@@ -21,27 +21,32 @@ interface SheetProps {
   close: () => void
 }
 
+/** Closing goes through the dialog itself, which gives the focus back to where it came from. */
 const useModal = () => {
   const dialog = useRef<HTMLDialogElement>(null)
   useEffect(() => {
     if (dialog.current && !dialog.current.open) dialog.current.showModal()
   }, [])
-  return dialog
+  return { dialog, shut: () => dialog.current?.close() }
 }
 
+/** Another value came while the sheet was open. */
+const replaced: EntryState = { shape: "gone", words: "no longer holds" }
+
 export const ValueSheet = ({ entry, view, session, close }: SheetProps) => {
-  const dialog = useModal()
+  const { dialog, shut } = useModal()
   const [changing, setChanging] = useState(false)
   const { record } = view.dialogue
   const held = record.entries.find((one) => one.entry === entry)
   if (!held) return null
   const { label, value } = showFact(held.fact)
-  const state = entryState(held)
+  const holds = heldIn(record, held.slot)?.entry === entry
+  const state = holds ? entryState(held) : replaced
   // A step is done or not, and a part is its name: both can only be taken back.
-  const canChange = held.fact.kind !== "step_done" && held.fact.kind !== "service"
+  const canChange = holds && held.fact.kind !== "step_done" && held.fact.kind !== "service"
   const tap = (kind: "confirm" | "deny") => {
     session.send({ type: "tapped", act: { kind, value: true }, about: entry })
-    close()
+    shut()
   }
   return (
     <dialog ref={dialog} className="sheet" aria-labelledby="sheet-head" onClose={close}>
@@ -57,12 +62,12 @@ export const ValueSheet = ({ entry, view, session, close }: SheetProps) => {
           cancel={() => setChanging(false)}
           save={(fact, reason) => {
             session.send({ type: "entered", facts: [fact], reason })
-            close()
+            shut()
           }}
         />
       ) : (
         <div className="sheet-ways">
-          {held.accepted === null && held.withdrawn === null && (
+          {holds && held.accepted === null && (
             <button type="button" className="answer-yes waits" onClick={() => tap("confirm")}>
               <Icon name="yes" />
               <span>Yes, that is it</span>
@@ -73,7 +78,7 @@ export const ValueSheet = ({ entry, view, session, close }: SheetProps) => {
               Change it
             </button>
           )}
-          {held.withdrawn === null && (
+          {holds && (
             <button type="button" onClick={() => tap("deny")}>
               Take it back
             </button>
@@ -81,7 +86,7 @@ export const ValueSheet = ({ entry, view, session, close }: SheetProps) => {
         </div>
       )}
       <ValueHistory earlier={historyOf(record, held)} />
-      <button type="button" className="sheet-close" onClick={close}>
+      <button type="button" className="sheet-close" onClick={shut}>
         Close
       </button>
     </dialog>

@@ -1,4 +1,5 @@
 /** Open warnings, the worst first. They stand above everything else until put right or kept on purpose. */
+import { useEffect, useRef } from "react"
 import type { DialogueState } from "../../dialogue/DialogueState"
 import { openWarnings, warningKey } from "../../dialogue/warningKey"
 import type { Session } from "../Session"
@@ -10,12 +11,22 @@ interface WarningsProps {
   open: (entry: string) => void
 }
 
+/** Brings the worst warning into sight when it is a new one, wherever the page was scrolled to. */
+const useInSight = (key: string | undefined) => {
+  const place = useRef<HTMLElement>(null)
+  useEffect(() => {
+    if (key !== undefined) place.current?.scrollIntoView({ block: "nearest" })
+  }, [key])
+  return place
+}
+
 export const Warnings = ({ dialogue, session, open }: WarningsProps) => {
   const found = openWarnings(dialogue.record, dialogue.checked.findings)
-  if (found.length === 0) return null
   const worst = [...found].sort((a, b) => Number(b.severity === "stop") - Number(a.severity === "stop"))
+  const place = useInSight(worst[0] && warningKey(worst[0]))
+  if (worst.length === 0) return null
   return (
-    <section className="warnings" aria-labelledby="warnings-head">
+    <section className="warnings" ref={place} aria-labelledby="warnings-head">
       <h2 id="warnings-head" className="unseen">
         Open warnings
       </h2>

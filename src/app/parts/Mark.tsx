@@ -4,7 +4,18 @@
  */
 
 /** Every state that the screen marks. */
-export type Shape = "stop" | "warn" | "awaiting" | "fresh" | "yes" | "unchallenged" | "hand" | "gone" | "kept" | "bare"
+export type Shape =
+  | "note"
+  | "stop"
+  | "warn"
+  | "awaiting"
+  | "fresh"
+  | "yes"
+  | "unchallenged"
+  | "hand"
+  | "gone"
+  | "kept"
+  | "bare"
 
 const outlines: Record<Shape, string> = {
   stop: "M7 1.5h10l5.5 5.5v10L17 22.5H7L1.5 17V7Z M12 6v7.5 M12 17v.8",
@@ -16,6 +27,7 @@ const outlines: Record<Shape, string> = {
   hand: "M3 21l1-5L16.5 3.5l4 4L8 20Z M14 6l4 4",
   gone: "M4 4l16 16 M20 4L4 20",
   kept: "M5 2h14v20l-7-5-7 5Z",
+  note: "M5 3h14v18H5Z M9 8.5h6 M9 12.5h6 M9 16.5h3",
   bare: "M12 3a9 9 0 1 0 .01 0Z",
 }
 
