@@ -7,11 +7,11 @@ import type { DialogueEvent } from "../dialogue/DialogueEvent"
 import type { DialogueState } from "../dialogue/DialogueState"
 import type { Effect } from "../dialogue/Effect"
 import { emptyDialogue } from "../dialogue/emptyDialogue"
-import { step } from "../dialogue/step"
-import { openWarnings, warningKey } from "../dialogue/warningKey"
+import { mostReminders, step } from "../dialogue/step"
+import { isWaitedFor } from "../dialogue/unanswered"
+import type { HalfDuplex } from "./HalfDuplex"
 import type { Parts } from "./Parts"
 import type { Unstamped } from "./Session"
-import type { Voice } from "./Voice"
 
 /** How long a warning may go unanswered, in silence, before it is said again. */
 export const remindAfterMs = 12_000
@@ -30,7 +30,7 @@ export class Loop {
 
   constructor(
     private readonly parts: Parts,
-    private readonly voice: Voice,
+    private readonly voice: HalfDuplex,
     private readonly hooks: LoopHooks,
   ) {
     this.state = emptyDialogue(parts.device)
@@ -75,9 +75,8 @@ export class Loop {
 
   private remindLater(): void {
     clearTimeout(this.reminder)
-    const { record, checked, listening } = this.state
-    const open = new Set(openWarnings(record, checked.findings).map(warningKey))
-    const unanswered = record.warnings.some((one) => one.answered === null && open.has(one.warning))
-    if (unanswered && listening) this.reminder = setTimeout(() => void this.take({ type: "waited" }), remindAfterMs)
+    const { listening, reminders } = this.state
+    if (!listening || reminders >= mostReminders || !isWaitedFor(this.state)) return
+    this.reminder = setTimeout(() => void this.take({ type: "waited" }), remindAfterMs)
   }
 }

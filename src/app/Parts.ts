@@ -12,16 +12,15 @@ export interface Parts {
   speaker: Speaker
   /** The ear on the microphone. */
   microphone: Listener
-  /** An ear that is given the sample recording instead, or null where there is none. */
-  sample: (() => Promise<Listener>) | null
+  /** An ear that is given the sample recording instead, or null where there is none; `ended` is called at its end. */
+  sample: ((ended: () => void) => Promise<Listener>) | null
   earGrammar(context: Context): EarGrammar
   /** Local time now, ISO 8601 with its offset. */
   now(): string
-  newId(): string
   device: string
   pack: string
   /** Remembers which job was open, so that a closed tab comes back to it. */
   lastJob: { get(): string | null; set(job: string | null): void }
-  voiceName: string
+  voiceName(): string | null
   earName: string
 }

@@ -5,15 +5,15 @@ import { readJobFile, writeJobFile } from "../record/jobFile"
 import type { LogLine } from "../record/LogLine"
 import type { JobSummary } from "../record/Store"
 import { Ear } from "./Ear"
+import { HalfDuplex } from "./HalfDuplex"
 import { Loop } from "./Loop"
 import type { Parts } from "./Parts"
 import type { Notice, Session, SessionView } from "./Session"
 import { saveText } from "./saveText"
-import { Voice } from "./Voice"
 
 class LiveSession implements Session {
   private readonly listeners = new Set<() => void>()
-  private readonly voice: Voice
+  private readonly voice: HalfDuplex
   private readonly ear: Ear
   private readonly loop: Loop
   private phase: SessionView["phase"] = "loading"
@@ -28,7 +28,7 @@ class LiveSession implements Session {
     const trouble = (because: string) => this.notify("trouble", because)
     const changed = () => this.changed()
     this.ear = new Ear({ changed, trouble, heard: (heard) => this.take(heard) })
-    this.voice = new Voice(parts.speaker, {
+    this.voice = new HalfDuplex(parts.speaker, {
       trouble,
       saying: (words) => this.hearMyself(words),
       deafen: () => this.ear.deafen(),
@@ -55,7 +55,7 @@ class LiveSession implements Session {
         level: this.ear.level,
         name: this.parts.earName,
       },
-      voice: { saying: this.saying, name: this.voice.ready ? this.parts.voiceName : null },
+      voice: { saying: this.saying, name: this.voice.ready ? this.parts.voiceName() : null },
       spoken: this.spoken,
       heard: this.heard,
       jobs: this.jobs,
@@ -81,7 +81,11 @@ class LiveSession implements Session {
     this.take(heard)
   }
 
-  newJob: Session["newJob"] = (place) => void this.open(place).then(() => this.startEar(this.parts.microphone))
+  newJob: Session["newJob"] = (place) => {
+    // The ear pack loads while the opening words are spoken; the microphone opens after them.
+    void this.parts.microphone.prepare(this.parts.earGrammar({}))
+    void this.open(place).then(() => this.startEar(this.parts.microphone))
+  }
 
   resumeJob: Session["resumeJob"] = (job) =>
     void this.voice.wake().then(async () => {
@@ -107,7 +111,8 @@ class LiveSession implements Session {
   hearSample: Session["hearSample"] = () => {
     const { sample } = this.parts
     if (!sample) return this.notify("trouble", "There is no sample recording in this build.")
-    void this.open("The bakery, a spoken sample").then(async () => this.startEar(await sample()))
+    const ended = () => this.notify("news", "The recording has ended. The job is yours to look at.")
+    void this.open("The bakery, a spoken sample").then(async () => this.startEar(await sample(ended)))
   }
 
   saveJobFile: Session["saveJobFile"] = () => {
@@ -148,6 +153,7 @@ class LiveSession implements Session {
     this.heard = {}
     this.parts.lastJob.set(job)
     await this.loop.take({ type: "opened", job, place, pack: this.parts.pack })
+    await this.voice.idle()
   }
 
   private async resume(job: string): Promise<void> {

@@ -20,5 +20,5 @@ export const sayApart = (facts: readonly RecordedFact[]): string[] =>
   facts.map((fact) => {
     const alike = facts.some((other) => soundAlike(fact.value, other.value))
     const words = alike ? spell(fact.value as number) : readBack(fact)
-    return words.replace(/[.]+$/, "")
+    return words.charAt(0).toLowerCase() + words.slice(1).replace(/[.]+$/, "")
   })

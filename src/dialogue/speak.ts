@@ -30,7 +30,10 @@ const sayWarnings = (turn: Turn, fresh: readonly Finding[]): void => {
 const factsOf = (turn: Turn, entries: readonly string[]): RecordedFact[] =>
   entries.flatMap((entry) => turn.fact(entry) ?? [])
 
-/** Reads back one older entry that still waits, so that no value is forgotten half accepted. */
+/**
+ * Reads back one older entry that still waits, so that no value is forgotten half accepted. Never in the breath of
+ * another read-back: the answer could mean either.
+ */
 export const askWaiting = (turn: Turn, lead = "And still open."): void => {
   const waiting = awaitingYes(turn.state.record).find((held) => !turn.written.includes(held.entry))
   if (!waiting) return
@@ -53,6 +56,5 @@ export const speakWritten = (turn: Turn): void => {
   for (const caution of cautionsFor(turn.state.record, factsOf(turn, written))) turn.say(caution)
   const main = waiting.at(-1)?.entry ?? written.at(-1)
   if (main) turn.set({ readBack: { entries: [...written], main, needsYes: waiting.length > 0 }, question: null })
-  if (waiting.length === 0) askWaiting(turn)
   if (fresh.length === 0) turn.sound("gotIt")
 }

@@ -15,6 +15,7 @@ import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
 import type { DialogueState } from "./DialogueState"
 import type { Effect } from "./Effect"
+import { isEcho } from "./isEcho"
 import { keepWarning } from "./keepWarning"
 import { nextMissing } from "./plan"
 import { carryOut } from "./queries"
@@ -22,7 +23,7 @@ import { raiseDoubt } from "./raiseDoubt"
 import { askWaiting, speakWritten } from "./speak"
 import type { Tools } from "./Tools"
 import { Turn } from "./Turn"
-import { openWarnings } from "./warningKey"
+import { unansweredWarnings } from "./unanswered"
 import { withSubject } from "./withSubject"
 import { writeFacts } from "./writeFacts"
 
@@ -101,6 +102,7 @@ const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, origin: Orig
 
 const onHeard = (turn: Turn, heard: Heard): void => {
   const before = turn.state
+  if (heard.engine !== "typed" && isEcho(before.lastSaid, heard.text)) return
   const reading = turn.tools.interpret(heard, contextOf(before, turn.at))
   const empty = reading.facts.length === 0 && !reading.ask && !reading.command
   turn.set({ lastHeard: { text: heard.text, understood: !empty } })
@@ -150,20 +152,18 @@ const onResumed = (turn: Turn, event: Extract<DialogueEvent, { type: "resumed" }
   if (awaitingYes(record).length > 0) askWaiting(turn, "Still open.")
 }
 
-/** How often a warning that nobody answered is repeated before it is left on the screen. */
+/** How often the worker is reminded, in silence, before what waits is left to the screen and to "what's left". */
 export const mostReminders = 3
 
+/** Warnings that nobody answered are said again; then readings that still wait for a yes. */
 const onWaited = (turn: Turn): void => {
-  const { record, checked, reminders } = turn.state
-  const unanswered = openWarnings(record, checked.findings).filter((finding) =>
-    record.warnings.some(
-      (one) => one.answered === null && one.warning.startsWith(`${finding.rule}|${finding.item ?? "job"}`),
-    ),
-  )
-  const first = unanswered[0]
-  if (!first || reminders >= mostReminders) return
-  turn.sound("warning")
-  turn.say(`Warning again. ${first.spoken}`)
+  const { reminders } = turn.state
+  if (reminders >= mostReminders || !turn.state.listening) return
+  const warning = unansweredWarnings(turn.state)[0]
+  if (warning) {
+    turn.sound("warning")
+    turn.say(`Warning again. ${warning.spoken}`)
+  } else askWaiting(turn)
   turn.set({ reminders: reminders + 1 })
 }
 

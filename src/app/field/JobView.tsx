@@ -34,16 +34,18 @@ export const JobView = ({ view, session }: { view: SessionView; session: Session
           <Typing session={session} />
         </div>
         <Answers view={view} session={session} />
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a wide page and must be reached by keys */}
-        <section className="drawn" aria-labelledby="picture-head" tabIndex={0}>
-          <h2 id="picture-head">Terminal and bonds</h2>
-          <BondPicture dialogue={dialogue} />
-        </section>
-        <section className="record" aria-labelledby="record-head">
-          <h2 id="record-head">On record</h2>
-          <RecordList dialogue={dialogue} session={session} open={setChosen} />
-          <JobFoot view={view} session={session} />
-        </section>
+        <div className="shown">
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a wide page and must be reached by keys */}
+          <section className="drawn" aria-labelledby="picture-head" tabIndex={0}>
+            <h2 id="picture-head">Terminal and bonds</h2>
+            <BondPicture dialogue={dialogue} />
+          </section>
+          <section className="record" aria-labelledby="record-head">
+            <h2 id="record-head">On record</h2>
+            <RecordList dialogue={dialogue} session={session} open={setChosen} />
+            <JobFoot view={view} session={session} />
+          </section>
+        </div>
       </main>
       {chosen !== null && <ValueSheet entry={chosen} view={view} session={session} close={() => setChosen(null)} />}
       <LiveWords view={view} />

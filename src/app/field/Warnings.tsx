@@ -15,7 +15,7 @@ interface WarningsProps {
 const useInSight = (key: string | undefined) => {
   const place = useRef<HTMLElement>(null)
   useEffect(() => {
-    if (key !== undefined) place.current?.scrollIntoView({ block: "nearest" })
+    if (key !== undefined) place.current?.querySelector("summary")?.scrollIntoView({ block: "nearest" })
   }, [key])
   return place
 }

@@ -8,14 +8,14 @@ import type { Speaker } from "../speech/Speaker"
 /** How long the ear stays deaf after the voice has ended. */
 export const deafMarginMs = 250
 
-export interface VoiceHooks {
+export interface DuplexHooks {
   saying(words: string | null): void
   deafen(): void
   undeafen(marginMs: number): void
   trouble(because: string): void
 }
 
-export class Voice {
+export class HalfDuplex {
   private queue: Promise<void> = Promise.resolve()
   private waiting = 0
   /** Counts up at each hush, so that what waited before it is dropped. */
@@ -24,7 +24,7 @@ export class Voice {
 
   constructor(
     private readonly speaker: Speaker,
-    private readonly hooks: VoiceHooks,
+    private readonly hooks: DuplexHooks,
   ) {}
 
   /** From a tap: browsers let nothing sound before. */
@@ -49,6 +49,11 @@ export class Voice {
       this.hooks.saying(null)
       this.hooks.undeafen(deafMarginMs)
     })
+    return this.queue
+  }
+
+  /** Resolves once nothing is being said. */
+  idle(): Promise<void> {
     return this.queue
   }
 

@@ -1,0 +1,62 @@
+/** `log`: reads the file, by its kind, and prints what the loop made of it. */
+import { writeFile } from "node:fs/promises"
+import { extname } from "node:path"
+import type { Heard } from "../facts/Heard"
+import { done, type Outcome, refuse } from "../facts/Outcome"
+import { writeJobFile } from "../record/jobFile"
+import { readTranscript, type TranscriptKind } from "../speech/readTranscript"
+import type { Console, ExitStatus } from "./Console"
+import { hearWav } from "./hearFiles"
+import { logHeard, printRun } from "./logFile"
+import { type LoopTools, loadLoopTools } from "./loopTools"
+import { openEar } from "./openEar"
+import { readBytes, readText } from "./readInput"
+
+export interface LogCommandOptions {
+  out?: string
+  place: string
+  start?: string
+  json?: boolean
+  pack: string
+}
+
+const transcriptKinds = ["vtt", "srt", "txt", "jsonl"]
+
+const hearRecording = async (file: string, tools: LoopTools): Promise<Outcome<Heard[]>> => {
+  const bytes = await readBytes(file)
+  if (!bytes.ok) return bytes
+  const ear = await openEar()
+  if (!ear.ok) return ear
+  const taken = ear.value.take(tools.interpreter.earGrammar({}))
+  return taken.ok ? hearWav(bytes.value, ear.value) : taken
+}
+
+const readHeards = async (file: string, tools: LoopTools): Promise<Outcome<Heard[]>> => {
+  const kind = extname(file).slice(1).toLowerCase()
+  if (kind === "wav") return hearRecording(file, tools)
+  if (!transcriptKinds.includes(kind)) return refuse(`I read ${transcriptKinds.join(", ")} and wav, not "${kind}".`)
+  const text = await readText(file)
+  return text.ok ? readTranscript(text.value, kind as TranscriptKind) : text
+}
+
+const parseStart = (start: string | undefined): Outcome<number> => {
+  const ms = start === undefined ? Date.now() : Date.parse(start)
+  return Number.isNaN(ms) ? refuse(`"${start}" is not a time such as 2026-03-02T09:00:00Z.`) : done(ms)
+}
+
+export const logCommand = async (file: string, options: LogCommandOptions, io: Console): Promise<ExitStatus> => {
+  const tools = loadLoopTools(options.pack)
+  const startMs = parseStart(options.start)
+  const heards = tools.ok && startMs.ok ? await readHeards(file, tools.value) : startMs
+  if (!tools.ok || !startMs.ok || !heards.ok) {
+    const refusal = [tools, startMs, heards].find((one) => !one.ok) as { because: string }
+    io.complain(refusal.because.startsWith(file) ? refusal.because : `${file}: ${refusal.because}`)
+    return 2
+  }
+  const { place, pack } = options
+  const run = logHeard(heards.value as Heard[], { place, pack, startMs: startMs.value }, tools.value)
+  const { lines, status } = printRun(run, options.json ?? false)
+  for (const line of lines) io.print(line)
+  if (options.out) await writeFile(options.out, writeJobFile(run.lines))
+  return status
+}

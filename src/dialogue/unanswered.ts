@@ -1,0 +1,15 @@
+/** What the worker has been told and has not answered. */
+import type { Finding } from "../facts/Finding"
+import { awaitingYes } from "../record/holding"
+import type { DialogueState } from "./DialogueState"
+import { openWarnings, warningKey } from "./warningKey"
+
+/** Open warnings that were spoken and met with silence, worst first. */
+export const unansweredWarnings = ({ record, checked }: DialogueState): Finding[] => {
+  const silent = new Set(record.warnings.filter((one) => one.answered === null).map((one) => one.warning))
+  return openWarnings(record, checked.findings).filter((finding) => silent.has(warningKey(finding)))
+}
+
+/** Whether a reminder is due once it has been quiet for a while. */
+export const isWaitedFor = (state: DialogueState): boolean =>
+  unansweredWarnings(state).length > 0 || awaitingYes(state.record).length > 0

@@ -1,0 +1,144 @@
+/** A session out of scripted parts: what is on disk before it is said, what a full disk does, and coming back. */
+import { afterEach, expect, test, vi } from "vitest"
+import { createSessionOf } from "../../src/app/createSessionOf"
+import type { Parts } from "../../src/app/Parts"
+import type { Session } from "../../src/app/Session"
+import { done, refuse } from "../../src/facts/Outcome"
+import { createMemoryStore } from "../../src/record/memoryStore"
+import type { Store } from "../../src/record/Store"
+import type { Speaker } from "../../src/speech/Speaker"
+import { createScriptedListener } from "../../src/speech/scriptedListener"
+import { realInterpreter, realTools } from "../realTools"
+
+interface Spoken {
+  words: string
+  /** How many lines were on disk when it was said. */
+  lines: number
+}
+
+const makeParts = (store: Store = createMemoryStore()) => {
+  let count = 0
+  let last: string | null = null
+  const spoken: Spoken[] = []
+  const sounds: string[] = []
+  const stored = { lines: 0 }
+  const counting: Store = {
+    ...store,
+    append: async (lines) => {
+      const outcome = await store.append(lines)
+      if (outcome.ok) stored.lines += lines.length
+      return outcome
+    },
+  }
+  const speaker: Speaker = {
+    prepare: async () => done(undefined),
+    say: async (words) => {
+      spoken.push({ words, lines: stored.lines })
+      return done(undefined)
+    },
+    sound: async (sound) => void sounds.push(sound),
+    hush: () => {},
+    release: async () => {},
+  }
+  const microphone = createScriptedListener()
+  const parts: Parts = {
+    store: counting,
+    tools: { ...realTools(), newId: () => `id-${++count}` },
+    speaker,
+    microphone,
+    sample: null,
+    earGrammar: (context) => realInterpreter().earGrammar(context),
+    now: () => new Date(Date.UTC(2026, 2, 2, 9, 0, count)).toISOString(),
+    device: "test",
+    pack: "uk-bs7671",
+    lastJob: {
+      get: () => last,
+      set: (job) => {
+        last = job
+      },
+    },
+    voiceName: () => "scripted",
+    earName: "scripted",
+  }
+  return { parts, spoken, sounds, microphone, stored }
+}
+
+const until = (isTrue: () => boolean) => vi.waitFor(() => expect(isTrue()).toBe(true), { timeout: 2000, interval: 5 })
+
+const startJob = async (session: Session, microphone: ReturnType<typeof createScriptedListener>) => {
+  await until(() => session.snapshot().phase === "start")
+  session.newJob("The bakery")
+  await until(() => session.snapshot().ear.state === "listening" && session.snapshot().voice.saying === null)
+  expect(microphone.grammarId).not.toBeNull()
+}
+
+afterEach(() => {
+  vi.useRealTimers()
+})
+
+test("what is heard is stored before it is read back", async () => {
+  const { parts, spoken, microphone, stored } = makeParts()
+  const session = createSessionOf(parts)
+  await startJob(session, microphone)
+  const before = stored.lines
+  microphone.say("water ten square", 20)
+  await until(() => spoken.some((one) => one.words.startsWith("Water.")))
+  const readBack = spoken.find((one) => one.words.startsWith("Water."))!
+  expect(readBack.words).toContain("Ten square")
+  expect(readBack.lines).toBeGreaterThanOrEqual(before + 3)
+  expect(session.snapshot().dialogue.record.entries.map((held) => held.fact.value)).toEqual(["water", 10])
+})
+
+test("when the store is full nothing is claimed: the record stays as it was and the worker is told", async () => {
+  const store = createMemoryStore()
+  const { parts, spoken, sounds, microphone } = makeParts(store)
+  const session = createSessionOf(parts)
+  await startJob(session, microphone)
+  const real = store.append
+  parts.store.append = async () => refuse("The storage of this device is full.")
+  microphone.say("water ten square", 20)
+  await until(() => spoken.some((one) => one.words.startsWith("Not saved.")))
+  expect(session.snapshot().dialogue.record.entries).toEqual([])
+  expect(session.snapshot().notices.map((one) => one.words)).toContain("The storage of this device is full.")
+  expect(spoken.filter((one) => one.words.includes("Ten square"))).toEqual([])
+  expect(sounds).toContain("sayAgain")
+  parts.store.append = real
+  microphone.say("water ten square", 40)
+  await until(() => session.snapshot().dialogue.record.entries.length === 2)
+})
+
+test("a session opened on the same store comes back to the job with all that was accepted", async () => {
+  const store = createMemoryStore()
+  const first = makeParts(store)
+  const session = createSessionOf(first.parts)
+  await startJob(session, first.microphone)
+  first.microphone.say("water ten square", 20)
+  await until(() => session.snapshot().dialogue.record.entries.length === 2)
+  const again = createSessionOf({ ...makeParts(store).parts, lastJob: first.parts.lastJob })
+  await until(() => again.snapshot().phase === "job")
+  await until(() => again.snapshot().dialogue.record.entries.length === 2)
+  expect(again.snapshot().dialogue.record.place).toBe("The bakery")
+  expect(again.snapshot().spoken.length).toBeGreaterThan(0)
+})
+
+test("a refused microphone is one plain notice, and typing still works", async () => {
+  const { parts } = makeParts()
+  parts.microphone = createScriptedListener({ starts: refuse("The microphone is not allowed.") })
+  const session = createSessionOf(parts)
+  await until(() => session.snapshot().phase === "start")
+  session.newJob("The bakery")
+  await until(() => session.snapshot().notices.length > 0)
+  expect(session.snapshot().notices[0]).toMatchObject({ kind: "trouble", words: "The microphone is not allowed." })
+  session.type("gas ten square")
+  await until(() => session.snapshot().dialogue.record.entries.length === 2)
+})
+
+test("a job file that is none becomes a notice and changes nothing", async () => {
+  const { parts, microphone } = makeParts()
+  const session = createSessionOf(parts)
+  await startJob(session, microphone)
+  session.openJobFile(new File(["a,b,c"], "list.csv"))
+  await until(() => session.snapshot().notices.length > 0)
+  expect(session.snapshot().notices[0]!.words).toBe("list.csv: This is not a Bothhands job file.")
+  expect(session.snapshot().jobs).toHaveLength(0)
+})
