@@ -7,6 +7,7 @@ import { type Browser, chromium, type Page } from "playwright-core"
 import { createServer, type ViteDevServer } from "vite"
 import { afterAll, beforeAll, expect, test } from "vitest"
 import type { Outcome } from "../../src/facts/Outcome"
+import type { VoiceChoice } from "../../src/speech/chooseVoice"
 import type { ChosenSpeaker } from "../../src/speech/createSpeaker"
 import { findBrowser } from "./findBrowser"
 
@@ -20,8 +21,11 @@ beforeAll(async () => {
   await server.listen()
   browser = await chromium.launch({ executablePath: findBrowser(), headless: true, args: ["--no-sandbox"] })
   page = await browser.newPage()
-  await page.route("**/blank", (route) => route.fulfill({ contentType: "text/html", body: "<button>Tap</button>" }))
+  const module = `import { chooseVoice } from "/@fs${resolve("src/speech/chooseVoice.ts")}"; Object.assign(globalThis, { chooseVoice })`
+  const body = `<button>Tap</button><script type="module">${module}</script>`
+  await page.route("**/blank", (route) => route.fulfill({ contentType: "text/html", body }))
   await page.goto(`${server.resolvedUrls?.local[0]}blank`)
+  await page.waitForFunction(() => "chooseVoice" in globalThis)
 })
 afterAll(async () => {
   await browser?.close()
@@ -30,6 +34,7 @@ afterAll(async () => {
 
 /** What the page keeps between two calls. */
 interface Bench {
+  chooseVoice(choice: VoiceChoice): ChosenSpeaker
   speaker: ChosenSpeaker
   /** Loudest sample that reached the loudspeaker. */
   peak: number
@@ -37,8 +42,7 @@ interface Bench {
 }
 
 test("speaks after the tap and not before", async () => {
-  const modulePath = `/@fs${resolve("src/speech/chooseVoice.ts")}`
-  await page.evaluate(async (path) => {
+  await page.evaluate(() => {
     Reflect.deleteProperty(globalThis, "speechSynthesis")
     const bench = globalThis as unknown as Bench
     bench.peak = 0
@@ -55,8 +59,7 @@ test("speaks after the tap and not before", async () => {
       }
       return connect.call(this, to)
     } as typeof AudioNode.prototype.connect
-    const { chooseVoice } = (await import(path)) as { chooseVoice(choice: object): ChosenSpeaker }
-    bench.speaker = chooseVoice({ packFolder: "/voice/" })
+    bench.speaker = bench.chooseVoice({ packFolder: "/voice/" })
     document.querySelector("button")!.onclick = () => {
       const { speaker } = bench
       const run = async () => {
@@ -73,7 +76,7 @@ test("speaks after the tap and not before", async () => {
       }
       bench.tapped = run()
     }
-  }, modulePath)
+  })
   const before = await page.evaluate(() => (globalThis as unknown as Bench).speaker.say("water"))
   expect(before).toEqual({ ok: false, because: expect.stringMatching(/tap/) })
 
