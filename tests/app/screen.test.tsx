@@ -103,6 +103,18 @@ test("a reading that waits stands large, and Yes is marked as awaited", () => {
   expect(words(".ear-words")).toEqual(["Talking, so not listening"])
 })
 
+test("the buttons say what a yes would be about, and say nothing while nothing waits", () => {
+  open(madeUpViews.readingWaits())
+  expect(words(".awaited")).toEqual(["Yes or no to Gas: reading 0.01 Ω"])
+  open(madeUpViews.warningOpen())
+  expect(words(".awaited")).toEqual(["Yes or no to Water: size 4 mm²"])
+  for (const calm of [madeUpViews.emptyJob(), madeUpViews.busyJob()]) {
+    open(calm)
+    expect(words(".awaited")).toEqual([])
+    expect(button(/^Yes$/).className).not.toContain("waits")
+  }
+})
+
 test.each([
   ["starting", "Getting ready"],
   ["listening", "Listening"],

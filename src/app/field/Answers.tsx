@@ -1,7 +1,9 @@
 /** The answers by tap, the same as by voice, and the ear's switch. Kept at the thumb on a phone. */
 
 import { Icon, type IconName } from "../parts/Icon"
+import { Mark } from "../parts/Mark"
 import type { Session, SessionView } from "../Session"
+import { awaited } from "./awaited"
 import { EarState, earStateOf } from "./EarState"
 
 const Answer = ({ icon, words, look, tap }: { icon: IconName; words: string; look: string; tap: () => void }) => (
@@ -12,8 +14,8 @@ const Answer = ({ icon, words, look, tap }: { icon: IconName; words: string; loo
 )
 
 export const Answers = ({ view, session }: { view: SessionView; session: Session }) => {
-  const { question, readBack } = view.dialogue
-  const waits = readBack?.needsYes || question?.candidates.length === 1
+  const about = awaited(view.dialogue)
+  const waits = about !== null
   const state = earStateOf(view)
   const on = state !== "stopped" && state !== "paused"
   const listen = () => {
@@ -29,6 +31,14 @@ export const Answers = ({ view, session }: { view: SessionView; session: Session
           <span>{on ? "Stop" : "Listen"}</span>
         </button>
       </div>
+      {waits && (
+        <p className="awaited">
+          <Mark shape="awaiting" />
+          <span>
+            Yes or no to <strong>{about}</strong>
+          </span>
+        </p>
+      )}
       <div className="answer-row">
         <Answer
           icon="yes"
