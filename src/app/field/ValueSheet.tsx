@@ -70,7 +70,7 @@ export const ValueSheet = ({ entry, view, session, close }: SheetProps) => {
           {holds && held.accepted === null && (
             <button type="button" className="answer-yes waits" onClick={() => tap("confirm")}>
               <Icon name="yes" />
-              <span>Yes, that is it</span>
+              <span>Yes</span>
             </button>
           )}
           {canChange && (
