@@ -55,6 +55,11 @@ export class FakeSynthesis {
     this.paused = false
   }
 
+  /** Something that is not the app's hangs in the queue: nothing after it is heard until it is cancelled. */
+  stick(): void {
+    this.pending = true
+  }
+
   /** The list changes, with or without the event. */
   arrive(voices: ListedVoice[], event: boolean): void {
     this.voices = voices
@@ -71,6 +76,7 @@ export class FakeSynthesis {
     const utterance = given as unknown as Utterance
     if (utterance.text.trim() === "") return
     this.asked.push(utterance)
+    if (this.pending) return
     const { error, neverStarts, losesEnd, noStart } = this.how
     if (error !== undefined) return this.later(10, () => utterance.onerror?.({ error }))
     if (neverStarts) {

@@ -94,6 +94,18 @@ describe("playing", () => {
     expect(Date.now() - before).toBeGreaterThan((1420 / 1.25) * 0.95)
   })
 
+  test("hushing stops the sound itself", async () => {
+    const { speaker, context } = bench()
+    await settle(speaker.prepare())
+    await settle(speaker.prepare())
+    const said = speaker.say("Water. Gas.")
+    await vi.advanceTimersByTimeAsync(100)
+    speaker.hush()
+    expect((await settle(said, 100)).ok).toBe(false)
+    await vi.advanceTimersByTimeAsync(5000)
+    expect(context.played.map((one) => one.whole)).toEqual([false])
+  })
+
   test("sound that the browser keeps off is a refusal within seconds, and comes back when it is allowed", async () => {
     const { speaker, context } = bench()
     context.allowed = false
