@@ -5,7 +5,7 @@
 import { z } from "zod"
 import type { Finding, Severity, Source, Status, Working } from "../facts/Finding"
 import type { ItemKind } from "./itemKind"
-import type { ValueName } from "./valuesOf"
+import type { ValueName } from "./namedValues"
 
 /** What a rule has to say: both sentences, and the sum behind them. */
 export interface Says {
@@ -70,7 +70,10 @@ interface Definition<Shape extends z.ZodRawShape, Limits extends Rule["limits"]>
   judge(given: z.infer<z.ZodObject<Shape>>, limits: Limits): Verdict
 }
 
-/** Makes a rule ask for missing values by itself, and turns a verdict on a figure from memory into a note. */
+/**
+ * Makes a rule ask for missing values by itself, and turns a verdict on a figure from memory into a note. Values were
+ * checked where they came in and are not checked again: the schema says which are needed, and of what type they are.
+ */
 export const defineRule = <Shape extends z.ZodRawShape, const Limits extends Rule["limits"]>(
   definition: Definition<Shape, Limits>,
 ): Rule => {
@@ -85,7 +88,7 @@ export const defineRule = <Shape extends z.ZodRawShape, const Limits extends Rul
     judge(values) {
       const missing = wanted.filter((name) => values[name] === undefined)
       if (missing.length > 0) return asks(...missing)
-      return distrust(judge(schema.parse(values), limits), status)
+      return distrust(judge(values as z.infer<typeof schema>, limits), status)
     },
   }
 }

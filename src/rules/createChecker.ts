@@ -5,9 +5,9 @@
 import type { Checked, Finding, Missing, Severity } from "../facts/Finding"
 import type { ItemSituation, Situation } from "../facts/Situation"
 import { kindOfItem } from "./itemKind"
+import { itemValues, jobValues, missingFor, type NamedValue, type NamedValues } from "./namedValues"
 import type { Pack } from "./Pack"
 import type { Rule, Values, Verdict } from "./Rule"
-import { missingFor, type NamedValues, valuesOf } from "./valuesOf"
 
 export interface Checker {
   /** Findings worst first, then in the order of the items and of the rules; `missing` once for each value. */
@@ -15,7 +15,7 @@ export interface Checker {
 }
 
 interface Judged {
-  key: string
+  looked: readonly (NamedValue | undefined)[]
   finding: Finding | null
   missing: readonly Missing[]
 }
@@ -24,56 +24,86 @@ const severities: readonly Severity[] = ["stop", "warn", "note", "ok"]
 
 const toFinding = (rule: Rule, verdict: Verdict, rests: string[], item: string | undefined): Finding | null => {
   if (verdict.verdict !== "passes" && verdict.verdict !== "fails") return null
-  return {
+  const { spoken, shown, which, status, inputs, working } = verdict
+  const severity = verdict.verdict === "passes" ? "ok" : verdict.severity
+  const finding: Finding = {
     rule: rule.name,
-    ...(item !== undefined && { item }),
-    severity: verdict.verdict === "passes" ? "ok" : verdict.severity,
-    ...(verdict.which !== undefined && { which: verdict.which }),
-    spoken: verdict.spoken,
-    shown: verdict.shown,
+    severity,
+    spoken,
+    shown,
     source: rule.source,
-    status: verdict.status ?? rule.status,
+    status: status ?? rule.status,
     rests,
-    inputs: verdict.inputs ?? {},
-    ...(verdict.working && { working: verdict.working }),
+    inputs: inputs ?? {},
   }
+  if (item !== undefined) finding.item = item
+  if (which !== undefined) finding.which = which
+  if (working !== undefined) finding.working = working
+  return finding
 }
 
-const judgeOnce = (rule: Rule, values: NamedValues, item: string | undefined, key: string): Judged => {
-  const plain: Values = Object.fromEntries(rule.needs.map((name) => [name, values[name]?.value]))
+const judgeOnce = (rule: Rule, item: string | undefined, looked: Judged["looked"]): Judged => {
+  const plain: Values = {}
+  const rests: string[] = []
+  rule.needs.forEach((name, at) => {
+    const one = looked[at]
+    plain[name] = one?.value
+    if (one?.entry !== undefined && !rests.includes(one.entry)) rests.push(one.entry)
+  })
   const verdict = rule.judge(plain)
-  const rests = [...new Set(rule.needs.flatMap((name) => values[name]?.entry ?? []))]
   const names = verdict.verdict === "asks" ? verdict.missing : "wants" in verdict ? (verdict.wants ?? []) : []
   const missing = names.flatMap((name) => missingFor(rule.name, name, item) ?? [])
-  return { key, finding: toFinding(rule, verdict, rests, item), missing }
+  return { looked, finding: toFinding(rule, verdict, rests, item), missing }
 }
+
+/** Values are plain, or small objects that are equal when they are written alike. */
+const isSame = (one: NamedValue | undefined, other: NamedValue | undefined) =>
+  one === other ||
+  (one?.entry === other?.entry &&
+    (one?.value === other?.value ||
+      (typeof one?.value === "object" && JSON.stringify(one.value) === JSON.stringify(other?.value))))
 
 /** Each value once, for the first rule that wants it. */
 const withoutRepeats = (missing: readonly Missing[]) =>
   missing.filter((one, at) => missing.findIndex((other) => other.kind === one.kind && other.item === one.item) === at)
 
-const appliesTo = (rule: Rule, of: ItemSituation | null) =>
-  of === null ? rule.of.includes("job") : rule.of.includes(kindOfItem(of.item))
+/** The rules of the pack by what they are judged for. */
+const byKind = (rules: readonly Rule[]) => {
+  const known = new Map<string, readonly Rule[]>()
+  return (kind: Rule["of"][number]): readonly Rule[] => {
+    const found = known.get(kind) ?? rules.filter((rule) => rule.of.includes(kind))
+    known.set(kind, found)
+    return found
+  }
+}
 
 export const createChecker = (pack: Pack): Checker => {
-  const remembered = new Map<string, Judged>()
+  const remembered = new Map<string, Map<Rule, Judged>>()
+  const rulesFor = byKind(pack.rules)
 
-  const judge = (rule: Rule, values: NamedValues, of: ItemSituation | null): Judged => {
-    const place = `${rule.name}|${of?.item ?? ""}`
-    const key = JSON.stringify(rule.needs.map((name) => values[name] ?? null))
-    const before = remembered.get(place)
-    if (before?.key === key) return before
-    const fresh = judgeOnce(rule, values, of?.item, key)
-    remembered.set(place, fresh)
+  const judge = (rule: Rule, values: NamedValues, item: string | undefined, known: Map<Rule, Judged>): Judged => {
+    const looked = rule.needs.map((name) => values[name])
+    const before = known.get(rule)
+    if (before && looked.every((one, at) => isSame(before.looked[at], one))) return before
+    const fresh = judgeOnce(rule, item, looked)
+    known.set(rule, fresh)
     return fresh
+  }
+
+  const judgeAll = (of: ItemSituation | null, values: NamedValues): Judged[] => {
+    const place = of?.item ?? ""
+    const known = remembered.get(place) ?? new Map<Rule, Judged>()
+    remembered.set(place, known)
+    return rulesFor(of ? kindOfItem(of.item) : "job").map((rule) => judge(rule, values, of?.item, known))
   }
 
   return {
     check(situation) {
-      const judged = [null, ...situation.items].flatMap((of) => {
-        const values = valuesOf(situation, of)
-        return pack.rules.filter((rule) => appliesTo(rule, of)).map((rule) => judge(rule, values, of))
-      })
+      const ofJob = jobValues(situation)
+      const judged = [
+        ...judgeAll(null, ofJob),
+        ...situation.items.flatMap((of) => judgeAll(of, { ...ofJob, ...itemValues(of, situation) })),
+      ]
       const findings = judged.flatMap((one) => one.finding ?? [])
       const sorted = severities.flatMap((severity) => findings.filter((finding) => finding.severity === severity))
       return { findings: sorted, missing: withoutRepeats(judged.flatMap((one) => one.missing)) }

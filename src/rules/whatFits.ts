@@ -19,11 +19,24 @@ const fits = (ohms: number, said: Said) => {
   return band.ok && ohms >= band.value.low && ohms <= band.value.high
 }
 
+/** Other sizes that would read so, the two nearest of them, small first. */
+const sizesThatFit = (ohms: number, said: Said): number[] => {
+  const away = (csaMm2: number) => {
+    const band = expectedOhms({ ...said, csaMm2 })
+    return band.ok ? Math.abs(band.value.nominal - ohms) : Number.POSITIVE_INFINITY
+  }
+  return sizesMm2
+    .filter((size) => size !== said.csaMm2 && fits(ohms, { ...said, csaMm2: size }))
+    .sort((a, b) => away(a) - away(b))
+    .slice(0, 2)
+    .sort((a, b) => a - b)
+}
+
 /** One sentence, or an empty text where nothing sensible fits. */
 export const whatFits = (ohms: number, said: Said): string => {
   const { csaMm2, lengthM } = said
   const metres = longestRunM({ csaMm2 }, ohms)
-  const sizes = sizesMm2.filter((size) => size !== csaMm2 && fits(ohms, { ...said, csaMm2: size }))
+  const sizes = sizesThatFit(ohms, said)
   const shifted = [ohms / 10, ohms * 10].find((value) => value > 0 && fits(value, said))
   const parts = [
     ...(metres.ok && metres.value >= 1 && metres.value <= 200

@@ -1,10 +1,10 @@
 /** The clamp sits on clean metal: paint and rust under it read well today and badly in a year. */
 import { z } from "zod"
 import { knownAs } from "../knownAs"
+import type { ValueName } from "../namedValues"
 import { isPipe } from "../partKind"
 import { asks, defineRule, passes } from "../Rule"
 import { sayItem } from "../sayings"
-import type { ValueName } from "../valuesOf"
 
 export const clampIsOn = defineRule({
   name: "clampIsOn",

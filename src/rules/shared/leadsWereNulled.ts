@@ -10,9 +10,10 @@ export const leadsWereNulled = defineRule({
   source: { standard: "guidance", edition: "GN3 as quoted", clause: "continuity of protective conductors" },
   status: "direct",
   of: ["main_bond", "earthing_conductor", "supplementary_bond"],
-  needs: z.object({ item: knownAs.item, readWithLeadsNulled: knownAs.flag, ohms: knownAs.ohms }),
+  needs: z.object({ item: knownAs.item, readWithLeadsNulled: knownAs.flag, ohms: knownAs.ohms.optional() }),
   limits: {},
   judge({ item, ohms, readWithLeadsNulled }) {
+    if (ohms === undefined) return notApplicable("There is no reading yet.")
     if (ohms === null) return notApplicable("Over range is over range with any leads.")
     return readWithLeadsNulled
       ? passes({
@@ -28,6 +29,7 @@ export const leadsWereNulled = defineRule({
     { given: { item: "gas", ohms: 0.05, readWithLeadsNulled: true }, verdict: "passes" },
     { given: { item: "gas", ohms: 0.05, readWithLeadsNulled: false }, verdict: "fails", severity: "note" },
     { given: { item: "gas", ohms: null, readWithLeadsNulled: false }, verdict: "notApplicable" },
+    { given: { item: "gas", readWithLeadsNulled: true }, verdict: "notApplicable" },
     { given: { item: "gas" }, verdict: "asks" },
   ],
 })

@@ -10,9 +10,10 @@ export const oneEndWasOff = defineRule({
   source: { standard: "guidance", edition: "GN3 as quoted", clause: "test method 2" },
   status: "direct",
   of: ["main_bond", "earthing_conductor", "supplementary_bond"],
-  needs: z.object({ item: knownAs.item, readWithOneEndOff: knownAs.flag, ohms: knownAs.ohms }),
+  needs: z.object({ item: knownAs.item, readWithOneEndOff: knownAs.flag, ohms: knownAs.ohms.optional() }),
   limits: {},
   judge({ item, ohms, readWithOneEndOff }) {
+    if (ohms === undefined) return notApplicable("There is no reading yet.")
     if (ohms === null) return notApplicable("Over range is over range by any path.")
     return readWithOneEndOff
       ? passes({
@@ -30,6 +31,7 @@ export const oneEndWasOff = defineRule({
     { given: { item: "gas", ohms: 0.05, readWithOneEndOff: true }, verdict: "passes" },
     { given: { item: "gas", ohms: 0.05, readWithOneEndOff: false }, verdict: "fails", severity: "note" },
     { given: { item: "gas", ohms: null, readWithOneEndOff: false }, verdict: "notApplicable" },
+    { given: { item: "gas", readWithOneEndOff: true }, verdict: "notApplicable" },
     { given: { item: "gas" }, verdict: "asks" },
   ],
 })

@@ -5,9 +5,9 @@
 import { z } from "zod"
 import { knownAs } from "../../knownAs"
 import { leastEverMm2, leastMainBondMm2 } from "../../leastMainBondMm2"
+import type { ValueName } from "../../namedValues"
 import { asks, defineRule, fails, passes, type Says, type Verdict } from "../../Rule"
 import { orKeepIt, sayItem, sayMm2, startWithNumber } from "../../sayings"
-import type { ValueName } from "../../valuesOf"
 
 interface Given {
   item: string

@@ -63,61 +63,69 @@ const stepNames = {
 const done = (step: { entry: string } | undefined): NamedValue =>
   step ? { value: true, entry: step.entry } : { value: false }
 
-/** Leaves out what is not known. */
-const onlyKnown = (values: Partial<Record<ValueName, { value: unknown; entry: string } | undefined>>): NamedValues =>
-  Object.fromEntries(
-    Object.entries(values).flatMap(([name, one]) => (one ? [[name, { value: one.value, entry: one.entry }]] : [])),
-  )
+type Known = { value: unknown; entry: string } | undefined
+
+/** Puts in what is known and leaves the rest out. */
+const add = (values: NamedValues, known: Partial<Record<ValueName, Known>>): NamedValues => {
+  for (const name in known) {
+    const one = known[name as ValueName]
+    if (one) values[name as ValueName] = { value: one.value, entry: one.entry }
+  }
+  return values
+}
 
 /** What is known about the job as a whole. */
-const jobValues = (situation: Situation): NamedValues => ({
-  ...onlyKnown(situation.supply),
-  ...onlyKnown(situation.earthing ?? {}),
-  ...onlyKnown({ earthingMm2: situation.items.find((one) => one.item === "earthing_conductor")?.csaMm2 }),
-  provedDead: done(situation.isolatedProvedDead),
-  instrument: { value: situation.instrument },
-})
+export const jobValues = (situation: Situation): NamedValues => {
+  const values: NamedValues = {
+    provedDead: done(situation.isolatedProvedDead),
+    instrument: { value: situation.instrument },
+  }
+  add(values, situation.supply)
+  add(values, situation.earthing ?? {})
+  return add(values, { earthingMm2: situation.items.find((one) => one.item === "earthing_conductor")?.csaMm2 })
+}
 
 /** Before there is a reading, what has been done so far says under which conditions it would be taken. */
-const readingValues = ({ reading, steps }: ItemSituation, situation: Situation): NamedValues =>
-  reading
-    ? {
-        ohms: { value: reading.ohms, entry: reading.entry },
-        ...(reading.qualifier && { ohmsQualifier: { value: reading.qualifier, entry: reading.entry } }),
-        readWithLeadsNulled: { value: reading.leadsNulled, entry: reading.entry },
-        readWithOneEndOff: { value: reading.oneEndDisconnected, entry: reading.entry },
-      }
-    : {
-        ...onlyKnown({ readWithLeadsNulled: situation.leadsNulled, readWithOneEndOff: steps.one_end_disconnected }),
-      }
-
-/** Whether the end went back on after it came off; unknown while the log's order is. */
-const connectedAfterOff = ({ steps }: ItemSituation): NamedValues => {
-  const [on, off] = [steps.connected_to_met, steps.one_end_disconnected]
-  if (on?.order === undefined || off?.order === undefined) return {}
-  return { connectedAfterOff: { value: on.order > off.order, entry: on.entry } }
-}
-
-const itemValues = (of: ItemSituation, situation: Situation): NamedValues => {
-  const { csaMm2, lengthM, distanceMm, atEntry, joins } = of
-  const steps = Object.entries(stepNames).map(([name, step]) => [name, done(of.steps[step])])
-  return {
-    item: { value: of.item },
-    ...onlyKnown({ csaMm2, lengthM, distanceMm, ...atEntry }),
-    ...onlyKnown({ between: joins?.between, protectiveMm2: joins?.protectiveMm2 }),
-    ...onlyKnown({ bondProtected: joins?.mechanicallyProtected }),
-    ...(distanceMm?.qualifier && { distanceQualifier: { value: distanceMm.qualifier, entry: distanceMm.entry } }),
-    ...readingValues(of, situation),
-    ...Object.fromEntries(steps),
-    ...connectedAfterOff(of),
+const addReading = (values: NamedValues, { reading, steps }: ItemSituation, situation: Situation): void => {
+  if (!reading) {
+    add(values, { readWithLeadsNulled: situation.leadsNulled, readWithOneEndOff: steps.one_end_disconnected })
+    return
   }
+  const { entry } = reading
+  values.ohms = { value: reading.ohms, entry }
+  if (reading.qualifier) values.ohmsQualifier = { value: reading.qualifier, entry }
+  values.readWithLeadsNulled = { value: reading.leadsNulled, entry }
+  values.readWithOneEndOff = { value: reading.oneEndDisconnected, entry }
 }
 
-/** All values of one item, or of the job alone. */
-export const valuesOf = (situation: Situation, of: ItemSituation | null): NamedValues => ({
-  ...jobValues(situation),
-  ...(of ? itemValues(of, situation) : {}),
-})
+const addSteps = (values: NamedValues, { steps }: ItemSituation): void => {
+  for (const name in stepNames) {
+    const own = name as keyof typeof stepNames
+    values[own] = done(steps[stepNames[own]])
+  }
+  const [on, off] = [steps.connected_to_met, steps.one_end_disconnected]
+  // Whether the end went back on after it came off is unknown while the log's order is.
+  if (on?.order !== undefined && off?.order !== undefined)
+    values.connectedAfterOff = { value: on.order > off.order, entry: on.entry }
+}
+
+/** What is known about one item. */
+export const itemValues = (of: ItemSituation, situation: Situation): NamedValues => {
+  const { csaMm2, lengthM, distanceMm, joins } = of
+  const values: NamedValues = { item: { value: of.item } }
+  add(values, { csaMm2, lengthM, distanceMm })
+  if (distanceMm?.qualifier) values.distanceQualifier = { value: distanceMm.qualifier, entry: distanceMm.entry }
+  add(values, of.atEntry ?? {})
+  if (joins)
+    add(values, {
+      between: joins.between,
+      protectiveMm2: joins.protectiveMm2,
+      bondProtected: joins.mechanicallyProtected,
+    })
+  addReading(values, of, situation)
+  addSteps(values, of)
+  return values
+}
 
 /** Where a missing value would come from. Nothing is asked for what follows from other values. */
 export const missingFor = (rule: string, name: ValueName, item: Item | undefined): Missing | null => {
