@@ -153,6 +153,25 @@ test("an open warning names value, limit, act and clause, and is announced at on
   expect(words("[role=alert]").join(" ")).toContain(`Warning. ${worst!.spoken}`)
 })
 
+test("of two warnings alike, the one spoken last stands first and open", () => {
+  const view = madeUpViews.warningOpen()
+  const { checked } = view.dialogue
+  const findings = checked.findings.map((one) =>
+    one.severity === "stop" ? { ...one, severity: "warn" as const } : one,
+  )
+  const record = { ...view.dialogue.record, warnings: view.dialogue.record.warnings.toReversed() }
+  open({ ...view, dialogue: { ...view.dialogue, record, checked: { ...checked, findings } } })
+  expect(words(".warning[open] h3")[0]).toContain("Water")
+  act(() =>
+    root.render(
+      <App
+        session={createMadeUpSession({ ...view, dialogue: { ...view.dialogue, checked: { ...checked, findings } } })}
+      />,
+    ),
+  )
+  expect(words(".warning h3")[0]).toContain("Heating")
+})
+
 test("a warning marks the value it is about, and not the supply it was worked out with", () => {
   open(madeUpViews.warningOpen())
   expect(words(".warned .value")).toEqual(["over range, > 99.9 kΩ", "4 mm²"])

@@ -1,7 +1,8 @@
-/** Open warnings, the worst first. They stand above everything else until put right or kept on purpose. */
+/** Open warnings. They stand above everything else until put right or kept on purpose. */
 import { useEffect, useRef } from "react"
 import type { DialogueState } from "../../dialogue/DialogueState"
 import { openWarnings, warningKey } from "../../dialogue/warningKey"
+import type { Finding } from "../../facts/Finding"
 import type { Session } from "../Session"
 import { WarningCard } from "./WarningCard"
 
@@ -18,6 +19,29 @@ const useInSight = (key: string | undefined) => {
     if (key !== undefined) place.current?.querySelector("summary")?.scrollIntoView({ block: "nearest" })
   }, [key])
   return place
+}
+
+/** The worst first; among equals the one that was spoken last, since that is what an answer is taken to be about. */
+const worstFirst = ({ record, checked }: DialogueState): Finding[] => {
+  const spoken = (finding: Finding) => record.warnings.findIndex((one) => one.warning === warningKey(finding))
+  const stops = (finding: Finding) => Number(finding.severity === "stop")
+  return openWarnings(record, checked.findings).sort((a, b) => stops(b) - stops(a) || spoken(b) - spoken(a))
+}
+
+export const Warnings = ({ dialogue, session, open }: WarningsProps) => {
+  const worst = worstFirst(dialogue)
+  const place = useRef<HTMLElement>(null)
+  useEffect(() => {
+    if (key !== undefined) place.current?.querySelector("summary")?.scrollIntoView({ block: "nearest" })
+  }, [key])
+  return place
+}
+
+/** The worst first; among equals the one that was spoken last, since that is what an answer is taken to be about. */
+const worstFirst = ({ record, checked }: DialogueState): Finding[] => {
+  const spoken = (finding: Finding) => record.warnings.findIndex((one) => one.warning === warningKey(finding))
+  const stops = (finding: Finding) => Number(finding.severity === "stop")
+  return openWarnings(record, checked.findings).sort((a, b) => stops(b) - stops(a) || spoken(b) - spoken(a))
 }
 
 export const Warnings = ({ dialogue, session, open }: WarningsProps) => {
