@@ -9,8 +9,7 @@ interface Caution {
 }
 
 /** Said at the start of every job. */
-export const openingCaution =
-  "Advice only. Check the edition in force, local rules and the network operator. You decide and sign."
+export const openingCaution = "Advice only. Check the edition in force, and local rules. You decide and sign."
 
 const cautions: readonly Caution[] = [
   {

@@ -8,7 +8,9 @@ import type { Heard } from "../facts/Heard"
 /** Below this margin the ear itself was not sure. See `src/speech` for how margins are made. */
 export const sureMargin = 1
 
-export const needsYes = (fact: RecordedFact, heard: Heard | null): boolean =>
-  fact.kind === "resistance" ||
-  (fact.kind === "polarity" && fact.value === "reversed") ||
-  (heard?.margin != null && heard.margin < sureMargin)
+export const needsYes = (fact: RecordedFact, heard: Heard | null): boolean => {
+  // The name of a part is read back with every value that is put under it, and those values carry the doubt.
+  if (fact.kind === "service") return false
+  if (fact.kind === "resistance" || (fact.kind === "polarity" && fact.value === "reversed")) return true
+  return heard?.margin != null && heard.margin < sureMargin
+}

@@ -35,10 +35,13 @@ const factsOf = (turn: Turn, entries: readonly string[]): RecordedFact[] =>
  * another read-back: the answer could mean either.
  */
 export const askWaiting = (turn: Turn, lead = "And still open."): void => {
-  const waiting = awaitingYes(turn.state.record).find((held) => !turn.written.includes(held.entry))
-  if (!waiting) return
-  turn.say(`${lead} ${sayFacts([waiting.fact])} ${answerMe}`)
-  turn.set({ readBack: { entries: [waiting.entry], main: waiting.entry, needsYes: true }, question: null })
+  const waiting = awaitingYes(turn.state.record).filter((held) => !turn.written.includes(held.entry))
+  const together = waiting.filter((held) => held.item === waiting[0]?.item)
+  const last = together.at(-1)
+  if (!last) return
+  turn.say(`${lead} ${sayFacts(together.map((held) => held.fact))} ${answerMe}`)
+  const entries = together.map((held) => held.entry)
+  turn.set({ readBack: { entries, main: last.entry, needsYes: true }, question: null })
 }
 
 /** Checks what was written in this turn, warns, and reads it back. */
@@ -52,7 +55,9 @@ export const speakWritten = (turn: Turn): void => {
   const warned = new Set(fresh.flatMap((finding) => finding.rests))
   const plain = written.filter((entry) => !warned.has(entry))
   const asks = waiting.some((held) => !warned.has(held.entry))
-  if (plain.length > 0) turn.say(`${sayFacts(factsOf(turn, plain))}${asks ? ` ${answerMe}` : ""}`)
+  // A warning names its part, so a part that came with a warned value is not said again.
+  const isNews = fresh.length === 0 || plain.some((entry) => turn.fact(entry)?.kind !== "service")
+  if (plain.length > 0 && isNews) turn.say(`${sayFacts(factsOf(turn, plain))}${asks ? ` ${answerMe}` : ""}`)
   for (const caution of cautionsFor(turn.state.record, factsOf(turn, written))) turn.say(caution)
   const main = waiting.at(-1)?.entry ?? written.at(-1)
   if (main) turn.set({ readBack: { entries: [...written], main, needsYes: waiting.length > 0 }, question: null })

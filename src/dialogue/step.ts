@@ -139,7 +139,7 @@ const onOpened = (turn: Turn, event: Extract<DialogueEvent, { type: "opened" }>)
   turn.set({ job: event.job })
   turn.add({ type: "job_opened", place: event.place, pack: event.pack, caution: openingCaution })
   turn.check()
-  turn.say(`New job. ${event.place}. ${openingCaution}`)
+  turn.say(`New job. ${openingCaution}`)
 }
 
 const onResumed = (turn: Turn, event: Extract<DialogueEvent, { type: "resumed" }>): void => {

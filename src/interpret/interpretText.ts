@@ -35,15 +35,11 @@ export function interpretText(text: string, context: Context, language: Language
   if (command) return command
   const polarity = readPolarityAnswer(utterance)
   if (polarity) return polarity
-  if (isTimeAsked(context)) return readTimes(utterance, context) ?? answerOf(utterance, context) ?? nothing
+  const time = isTimeAsked(context) ? readTimes(utterance, context) : null
+  if (time) return time
   const answers = answersOnly(utterance)
   if (answers && !isCorrection(utterance, context)) return readAnswer(answers, context)
   return readFacts(utterance, context)
-}
-
-function answerOf(utterance: Utterance, context: Context): Interpretation | null {
-  const answers = answersOnly(utterance)
-  return answers ? readAnswer(answers, context) : null
 }
 
 /** "correct that" over a read-back wants to correct it but does not say to what. */
@@ -64,7 +60,8 @@ function readPolarityAnswer(utterance: Utterance): Interpretation | null {
 
 function readFacts(utterance: Utterance, context: Context): Interpretation {
   const clauses = readClauses(utterance)
-  const asReadBack = underReadBack(context)
+  const mentions = readMentions(utterance)
+  const asReadBack = underReadBack(context, mentions)
   const claims = [
     ...claimQuantities(utterance, asReadBack),
     ...claimSteps(utterance, context),
@@ -73,7 +70,6 @@ function readFacts(utterance: Utterance, context: Context): Interpretation {
   const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
   const guarded = applyGuards(addressed, utterance, clauses, context)
   const repaired = applyRepairs(guarded, utterance)
-  const mentions = readMentions(utterance)
   const owned = assignSubjects(repaired, mentions, utterance, context).map((claim) => forLeads(claim, utterance))
   const settled = settleClaims(owned, utterance, asReadBack)
   const services = readServices({ utterance, clauses, mentions, claims: owned, context })
@@ -83,10 +79,17 @@ function readFacts(utterance: Utterance, context: Context): Interpretation {
   return { facts: [...services.facts, ...settled.sure.map(factOf)], ask, command: null }
 }
 
-/** While a measured fact waits for a yes, a bare number is taken for its field. */
-function underReadBack(context: Context): Context {
-  const kind = context.asked === "confirm" ? context.readback?.kind : undefined
-  return isMeasured(kind) ? { ...context, asked: kind } : context
+/**
+ * While a measured fact waits for a yes, a bare number is taken for its field, unless the sentence names another part:
+ * "water four square" after the supply neutral was read back is about the water.
+ */
+function underReadBack(context: Context, mentions: readonly Mention[]): Context {
+  const { readback } = context
+  const kind = context.asked === "confirm" ? readback?.kind : undefined
+  if (!isMeasured(kind)) return context
+  const owner = readback && "subject" in readback ? readback.subject : undefined
+  const isElsewhere = mentions.length > 0 && mentions.every((one) => one.item !== owner)
+  return isElsewhere ? context : { ...context, asked: kind }
 }
 
 /** What the open leads show belongs to the leads and never to a bond. */
