@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import { parseSync } from "oxc-parser"
 import { expect, test } from "vitest"
+import { parse } from "yaml"
 import { readVoiceWords } from "../../src/cli/readVoiceWords"
 import { sayNumber } from "../../src/facts/sayNumber"
 import { planClips } from "../../src/speech/planClips"
@@ -41,13 +42,28 @@ const programsIn = (folder: string, choose: RegExp) =>
     .map((name) => parseSync(name, readFileSync(join(folder, name), "utf8")).program as unknown as Node)
 
 /** Names and keys are one word in small letters or camel case; what is said has blanks or opens with a capital. */
-const isSaid = (text: string) => /\w /.test(text) || / \w/.test(text) || /^[A-Z][a-z]+[.?!]?$/.test(text)
+const isSaid = (text: string) => /\w /.test(text) || / \w/.test(text) || /^[A-Z][a-z]+[.?!:]?\s*$/.test(text)
 const isTechnical = (text: string) => /[{}_]|mm²|^\.\.?\/|^TN-|^.-?$/.test(text)
 
 test("every sentence of the dialogue", () => {
   const said = programsIn("src/dialogue", /\.ts$/).flatMap(allTexts).filter(isSaid)
   expect(said.length).toBeGreaterThan(20)
   expect(lacking(said.filter((text) => !isTechnical(text)))).toEqual([])
+})
+
+/** Every text under a key `said`, however deep. */
+const saidIn = (value: unknown, isSaidKey = false): string[] => {
+  if (typeof value === "string") return isSaidKey ? [value] : []
+  if (Array.isArray(value)) return value.flatMap((one) => saidIn(one, isSaidKey))
+  if (typeof value !== "object" || value === null) return []
+  return Object.entries(value).flatMap(([key, inner]) => saidIn(inner, isSaidKey || key === "said"))
+}
+
+test("everything that is said in the recorded dialogues", () => {
+  const files = readdirSync("tests/dialogues").filter((name) => name.endsWith(".yaml"))
+  const said = files.flatMap((name) => saidIn(parse(readFileSync(join("tests/dialogues", name), "utf8"))))
+  expect(said.length).toBeGreaterThan(20)
+  expect(lacking(said)).toEqual([])
 })
 
 test("every spoken sentence of the rules", () => {
