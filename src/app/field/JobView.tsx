@@ -35,7 +35,7 @@ export const JobView = ({ view, session }: { view: SessionView; session: Session
         </div>
         <Answers view={view} session={session} />
         <div className="shown">
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself on a wide page and must be reached by keys */}
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself and must be reached by keys */}
           <section className="drawn" aria-labelledby="picture-head" tabIndex={0}>
             <h2 id="picture-head">Terminal and bonds</h2>
             <BondPicture dialogue={dialogue} />

@@ -16,7 +16,7 @@ interface RecordProps {
   open: (entry: string) => void
 }
 
-/** Entries that a warning is about: those it rests on that belong to its own item, not the supply it was worked out with. */
+/** Entries that a warning is about: those of its own item, not the supply it was worked out with. */
 const warnedEntries = ({ record, checked }: DialogueState, held: readonly Held[]): ReadonlySet<string> => {
   const open = openWarnings(record, checked.findings)
   const isMeant = (one: Held) =>

@@ -1,6 +1,7 @@
 /**
  * How the supply provides its earth, as a small diagram: the upper line is the neutral, the lower one the earth. They
- * are one conductor that splits at the premises (TN-C-S), two all the way (TN-S), or the earth is the premises' own rod (TT).
+ * are one conductor that splits at the premises (TN-C-S), two all the way (TN-S), or the earth is a rod of the
+ * premises' own (TT).
  */
 import type { Arrangement } from "../../facts/Fact"
 

@@ -12,7 +12,7 @@ interface WarningsProps {
   open: (entry: string) => void
 }
 
-/** Brings the worst warning into sight when it is a new one, wherever the page was scrolled to. */
+/** Brings the first warning into sight when it is a new one, wherever the page was scrolled to. */
 const useInSight = (key: string | undefined) => {
   const place = useRef<HTMLElement>(null)
   useEffect(() => {
@@ -29,32 +29,15 @@ const worstFirst = ({ record, checked }: DialogueState): Finding[] => {
 }
 
 export const Warnings = ({ dialogue, session, open }: WarningsProps) => {
-  const worst = worstFirst(dialogue)
-  const place = useRef<HTMLElement>(null)
-  useEffect(() => {
-    if (key !== undefined) place.current?.querySelector("summary")?.scrollIntoView({ block: "nearest" })
-  }, [key])
-  return place
-}
-
-/** The worst first; among equals the one that was spoken last, since that is what an answer is taken to be about. */
-const worstFirst = ({ record, checked }: DialogueState): Finding[] => {
-  const spoken = (finding: Finding) => record.warnings.findIndex((one) => one.warning === warningKey(finding))
-  const stops = (finding: Finding) => Number(finding.severity === "stop")
-  return openWarnings(record, checked.findings).sort((a, b) => stops(b) - stops(a) || spoken(b) - spoken(a))
-}
-
-export const Warnings = ({ dialogue, session, open }: WarningsProps) => {
-  const found = openWarnings(dialogue.record, dialogue.checked.findings)
-  const worst = [...found].sort((a, b) => Number(b.severity === "stop") - Number(a.severity === "stop"))
-  const place = useInSight(worst[0] && warningKey(worst[0]))
-  if (worst.length === 0) return null
+  const found = worstFirst(dialogue)
+  const place = useInSight(found[0] && warningKey(found[0]))
+  if (found.length === 0) return null
   return (
     <section className="warnings" ref={place} aria-labelledby="warnings-head">
       <h2 id="warnings-head" className="unseen">
         Open warnings
       </h2>
-      {worst.map((finding, index) => (
+      {found.map((finding, index) => (
         <WarningCard
           key={`${warningKey(finding)}|${finding.which ?? ""}`}
           finding={finding}

@@ -1,4 +1,4 @@
-/** What may be said next when nothing is being asked: the first thing still missing on the part that is being talked of. */
+/** What may be said next when nothing is being asked: what is still missing on the part that is being talked about. */
 import type { DialogueState } from "../../dialogue/DialogueState"
 import { missingOf } from "../../dialogue/plan"
 import type { RecordedFact, Step } from "../../facts/Fact"

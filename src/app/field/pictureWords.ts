@@ -2,8 +2,10 @@
 import { showStep } from "../parts/showStep"
 import type { Picture, PictureLine } from "./pictureOf"
 
-const lineWords = (line: PictureLine): string =>
-  `${[line.name, ...line.values, ...line.steps.map((step) => showStep(step).toLowerCase())].join(", ")}: ${line.state.words}.`
+const lineWords = (line: PictureLine): string => {
+  const steps = line.steps.map((step) => showStep(step).toLowerCase())
+  return `${[line.name, ...line.values, ...steps].join(", ")}: ${line.state.words}.`
+}
 
 /** Supply first, then the earthing conductor, then the bonds in the order they were named. */
 export const pictureWords = (picture: Picture): string[] => [

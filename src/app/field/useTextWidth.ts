@@ -1,4 +1,4 @@
-/** The width of an element measured in text: sixteenths of the page's text size. Follows both the window and the text size. */
+/** The width of an element in sixteenths of the page's text size. Follows both the window and the text size. */
 import { type RefObject, useEffect, useState } from "react"
 
 /** Used until the element was measured: a phone's column. */

@@ -1,4 +1,4 @@
-/** The few line icons of the buttons, drawn for this product on a 24 by 24 field. Always beside a word, so always hidden. */
+/** The few line icons of the buttons, on a 24 by 24 field. Each stands beside a word, so it is hidden from readers. */
 
 export type IconName =
   | "yes"
