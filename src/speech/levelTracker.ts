@@ -7,9 +7,8 @@
 const blockFrames = 40
 const blocks = 5
 /** Nothing is quieter than this, in decibels of full scale: a muted microphone would make any sound look loud. */
-const leastDb = -75
-/** Share of a new frame in the smoothed level. */
-const smoothing = 0.5
+const leastDb = -75 /** Background that is assumed until enough has been heard. */
+const assumedDb = -60
 
 export interface LevelTracker {
   /** Takes a frame and gives how many decibels it is above the background. */
@@ -19,18 +18,20 @@ export interface LevelTracker {
 }
 
 export const createLevelTracker = (): LevelTracker => {
-  let smoothed: number | null = null
+  let lastPower: number | null = null
   let level = leastDb
   let blockLeast = Number.POSITIVE_INFINITY
   let inBlock = 0
-  let past: number[] = []
+  // A sound that begins with speech must not make that speech the background.
+  let past: number[] = Array(blocks).fill(assumedDb)
 
   const background = () => Math.max(leastDb, Math.min(blockLeast, ...past))
   return {
     follow: (frame) => {
       const power = frame.reduce((sum, sample) => sum + sample * sample, 0) / frame.length
-      smoothed = smoothed === null ? power : smoothed + smoothing * (power - smoothed)
-      level = Math.max(leastDb, 10 * Math.log10(smoothed + 1e-12))
+      // Two frames together are steadier than one, and unlike a decaying mean they forget a loud vowel at once.
+      level = Math.max(leastDb, 10 * Math.log10((power + (lastPower ?? power)) / 2 + 1e-12))
+      lastPower = power
       blockLeast = Math.min(blockLeast, level)
       if (++inBlock === blockFrames) {
         past = [...past, blockLeast].slice(-blocks)
