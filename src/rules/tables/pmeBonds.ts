@@ -15,10 +15,10 @@ export const pmeBonds = defineTable({
   status: "direct",
   note: "Seen in a handbook, not in the standard: see the book in force.",
   rows: [
-    { overMm2: 0, upToMm2: 35, bondMm2: 10 },
-    { overMm2: 35, upToMm2: 50, bondMm2: 16 },
-    { overMm2: 50, upToMm2: 95, bondMm2: 25 },
-    { overMm2: 95, upToMm2: 150, bondMm2: 35 },
-    { overMm2: 150, upToMm2: null, bondMm2: 50 },
+    { upToMm2: 35, bondMm2: 10 },
+    { upToMm2: 50, bondMm2: 16 },
+    { upToMm2: 95, bondMm2: 25 },
+    { upToMm2: 150, bondMm2: 35 },
+    { upToMm2: null, bondMm2: 50 },
   ],
 })

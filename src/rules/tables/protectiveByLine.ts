@@ -8,8 +8,8 @@ export const protectiveByLine = defineTable({
   status: "direct",
   note: "Take the next size up. For another metal multiply by the ratio of the two k.",
   rows: [
-    { overMm2: 0, upToMm2: 16, shareOfLine: 1, fixedMm2: null },
-    { overMm2: 16, upToMm2: 35, shareOfLine: null, fixedMm2: 16 },
-    { overMm2: 35, upToMm2: null, shareOfLine: 0.5, fixedMm2: null },
+    { upToMm2: 16, shareOfLine: 1, fixedMm2: null },
+    { upToMm2: 35, shareOfLine: null, fixedMm2: 16 },
+    { upToMm2: null, shareOfLine: 0.5, fixedMm2: null },
   ],
 })
