@@ -99,7 +99,8 @@ const speakLine = async (
   voice: RecordingScript["voice"],
   spelled: ReadonlyMap<string, string>,
 ): Promise<SpokenLine> => {
-  const text = line.text.replace(/\p{L}[\p{L}']*/gu, (word) => spelled.get(word.toLowerCase()) ?? word)
+  // One or two letters are letters here ("p m e"), while the list has them as signs of units.
+  const text = line.text.replace(/\p{L}[\p{L}']{2,}/gu, (word) => spelled.get(word.toLowerCase()) ?? word)
   const { samples, rate } = await speakToSamples(text, voice, line.stretch ? { stretch: line.stretch } : {})
   if (rate !== rateHz) throw new Error(`The voice ${voice} speaks at ${rate} Hz`)
   const words = findSpeech(samples, rate)

@@ -45,23 +45,9 @@ export const createBrowserVoice = (options: BrowserVoiceOptions): Voice => {
   // Asking once makes the browser start to fill its list.
   listed()
 
-  /** An empty utterance from the tap: without it iPhones stay silent. */
-  const wake = () => {
-    if (!synthesis || woken) return
-    woken = true
-    const blank = makeUtterance(" ")
-    blank.volume = 0
-    blank.lang = language
-    synthesis.speak(blank)
-  }
-
   const sayPiece = async (words: string, signal: AbortSignal): Promise<Outcome> => {
     if (!synthesis) return refuse("This browser cannot speak.")
-    // What still hangs in the browser's queue is not ours: it would hold this sentence up for ever.
-    if (synthesis.speaking || synthesis.pending) {
-      synthesis.cancel()
-      await pause(settleMs)
-    }
+    await freeQueue(synthesis)
     if (signal.aborted) return refuse(cutShort)
     const utterance = makeUtterance(words)
     utterance.lang = language
@@ -69,7 +55,6 @@ export const createBrowserVoice = (options: BrowserVoiceOptions): Voice => {
     utterance.rate = settings().rate
     utterance.volume = settings().volume
     held = utterance
-    if (synthesis.paused) synthesis.resume()
     const outcome = await speakThrough(synthesis, utterance, signal)
     held = null
     return outcome
@@ -82,7 +67,8 @@ export const createBrowserVoice = (options: BrowserVoiceOptions): Voice => {
     isReady,
     prepare: async () => {
       if (!synthesis) return refuse("This browser cannot speak.")
-      wake()
+      if (!woken) unlock(synthesis, makeUtterance(" "))
+      woken = true
       if (!isReady()) await waitForVoices(synthesis, isReady)
       if (isReady()) return done(undefined)
       const remote = listed().some((voice) => !voice.localService)
@@ -102,6 +88,21 @@ export const createBrowserVoice = (options: BrowserVoiceOptions): Voice => {
 }
 
 const pause = (waitMs: number) => new Promise<void>((resolve) => setTimeout(resolve, waitMs))
+
+/** An empty utterance from the tap: without it iPhones stay silent. */
+const unlock = (synthesis: SpeechSynthesis, blank: SpeechSynthesisUtterance): void => {
+  blank.volume = 0
+  blank.lang = language
+  synthesis.speak(blank)
+}
+
+/** What still hangs in the browser's queue is not ours: it would hold the next sentence up for ever. */
+const freeQueue = async (synthesis: SpeechSynthesis): Promise<void> => {
+  if (synthesis.paused) synthesis.resume()
+  if (!synthesis.speaking && !synthesis.pending) return
+  synthesis.cancel()
+  await pause(settleMs)
+}
 
 /** Looks at the list on the browser's event and by the clock, for Safari was seen not to send the event. */
 const waitForVoices = (synthesis: SpeechSynthesis, isThere: () => boolean): Promise<void> =>

@@ -68,6 +68,16 @@ test("the transcript is WebVTT that a caption reader takes, to the millisecond",
   }
 })
 
+test("letters are said as letters, and trade words as the list spells them", async () => {
+  const say = async (text: string, list = spellings) => {
+    const [cue] = (await makeRecording({ ...script(), lines: [{ ...script().lines[0]!, text }] }, list)).cues
+    return cue!.end - cue!.start
+  }
+  expect(await say("p m e")).toBe(await say("p m e", []))
+  expect(await say("four metres")).toBe(await say("four meters", []))
+  expect(await say("four metres")).not.toBe(await say("four metres", []))
+})
+
 test("the same script gives the same bytes; noise changes with its seed and lies where the script says", async () => {
   const noisy = (seed: number) => makeRecording({ ...script(), noise: { kind: "white", snrDb: 12, seed } }, spellings)
   const [one, again, other] = [await noisy(1), await noisy(1), await noisy(2)]
