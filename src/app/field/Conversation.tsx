@@ -37,7 +37,7 @@ const Asked = ({ view, session }: { view: SessionView; session: Session }) => {
   if (question)
     return (
       <div className="asked asked-question">
-        <h2 className="kicker">Asked</h2>
+        <h2 className="kicker">{question.item ? `Asked, for ${showItem(question.item).toLowerCase()}` : "Asked"}</h2>
         <p className="asked-words">{question.words}</p>
         <p className="quiet">{question.because}</p>
         <Candidates
