@@ -11,6 +11,16 @@ export interface Sound {
   rateHz: number
 }
 
+/** What stands for silence, and for full scale above it, by bits a sample. */
+const spanOf: Record<string, { offset: number; scale: number }> = {
+  "8": { offset: 128, scale: 128 },
+  "16": { offset: 0, scale: 2 ** 15 },
+  "24": { offset: 0, scale: 2 ** 23 },
+  "32": { offset: 0, scale: 2 ** 31 },
+  "32f": { offset: 0, scale: 1 },
+  "64": { offset: 0, scale: 1 },
+}
+
 /** A header alone is this long. */
 const leastBytes = 44
 /** Rates that a microphone may have, in hertz. */
@@ -26,11 +36,15 @@ export const readWav = (bytes: Uint8Array): Outcome<Sound> => {
     const { sampleRate, numChannels } = file.fmt as { sampleRate: number; numChannels: number }
     if (sampleRate < leastRate || sampleRate > mostRate)
       return refuse(`its rate of ${sampleRate} Hz is no rate of speech`)
-    if (/^(8a|8m)$/.test(file.bitDepth)) file.bitDepth === "8a" ? file.fromALaw() : file.fromMuLaw()
-    file.toBitDepth("32f")
-    const channels = file.getSamples(false, Float32Array) as unknown as Float32Array | Float32Array[]
-    const each = numChannels > 1 ? (channels as Float32Array[]) : [channels as Float32Array]
-    const samples = each[0]!.map((_, n) => each.reduce((sum, channel) => sum + (channel[n] ?? 0), 0) / each.length)
+    if (file.bitDepth === "8a") file.fromALaw()
+    else if (file.bitDepth === "8m") file.fromMuLaw()
+    const { offset, scale } = spanOf[file.bitDepth] ?? {}
+    if (offset === undefined || scale === undefined) return refuse(`it has ${file.bitDepth} bits a sample`)
+    const channels = file.getSamples(false, Float64Array) as unknown as Float64Array | Float64Array[]
+    const each = numChannels > 1 ? (channels as Float64Array[]) : [channels as Float64Array]
+    const total = (n: number) => each.reduce((sum, channel) => sum + (channel[n] ?? 0) - offset, 0)
+    const samples = Float32Array.from({ length: each[0]!.length }, (_, n) => total(n) / each.length / scale)
+    if (samples.length === 0) return refuse("the file holds no sound")
     if (samples.some((sample) => !Number.isFinite(sample))) return refuse("the file holds values that are not sound")
     return done({ samples, rateHz: sampleRate })
   } catch {

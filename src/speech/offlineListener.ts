@@ -15,6 +15,10 @@ export interface OfflineListenerOptions {
   openMicrophone?: typeof openMicrophone
 }
 
+/** Absolute address of the pack: a worker has another idea of where "here" is. */
+const packAddress = (assets: string) =>
+  typeof document === "undefined" ? new URL(assets).href : new URL(assets, document.baseURI).href
+
 const defaultWorker = () => new Worker(new URL("./earWorker.ts", import.meta.url), { type: "module" })
 
 export const createOfflineListener = (options: OfflineListenerOptions): Listener => {
@@ -24,25 +28,21 @@ export const createOfflineListener = (options: OfflineListenerOptions): Listener
   let deaf = false
   let held: Heard[] = []
 
-  const client = createEarWorkerClient(
-    options.makeWorker ?? defaultWorker,
-    new URL(options.assets, document.baseURI).href,
-    {
-      message: (message) => {
-        if (message.tell === "heard") {
-          if (deaf) held.push(message.heard)
-          else events?.heard(message.heard)
-        } else if (message.tell === "sound") events?.sound?.(message.id, message.samples, message.rateHz)
-        else if (message.tell === "state") events?.state?.(message.state)
-        else events?.level?.(message.level)
-      },
-      restarted: () => {
-        void reopen()
-        events?.stumbled?.("The ear stumbled. Say that again.")
-      },
-      failed: (because) => events?.failed?.(because),
+  const client = createEarWorkerClient(options.makeWorker ?? defaultWorker, packAddress(options.assets), {
+    message: (message) => {
+      if (message.tell === "heard") {
+        if (deaf) held.push(message.heard)
+        else events?.heard(message.heard)
+      } else if (message.tell === "sound") events?.sound?.(message.id, message.samples, message.rateHz)
+      else if (message.tell === "state") events?.state?.(message.state)
+      else events?.level?.(message.level)
     },
-  )
+    restarted: () => {
+      void reopen()
+      events?.stumbled?.("The ear stumbled. Say that again.")
+    },
+    failed: (because) => events?.failed?.(because),
+  })
 
   const openAndHear = () =>
     open({

@@ -3,6 +3,7 @@
  * listener (nothing before the start, while deaf, within the margin, or after the stop).
  */
 import { v7 } from "uuid"
+import type { EarGrammar } from "../facts/EarGrammar"
 import { Heard } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import type { EarState, Listener, ListenerEvents } from "./Listener"
@@ -16,8 +17,8 @@ export interface ScriptedListener extends Listener {
 }
 
 export interface ScriptedListenerOptions {
-  /** What `prepare` answers; by default that it is ready. */
-  prepares?: Outcome
+  /** What `prepare` answers to a grammar; by default that it is ready. */
+  prepares?: (grammar: EarGrammar) => Outcome
   starts?: Outcome
   newId?: () => string
 }
@@ -26,9 +27,10 @@ export interface ScriptedListenerOptions {
 const wordsPerSecond = 2.5
 
 export const createScriptedListener = (options: ScriptedListenerOptions = {}): ScriptedListener => {
-  const { prepares = done(undefined), starts = done(undefined), newId = () => v7() } = options
+  const { prepares = () => done(undefined), starts = done(undefined), newId = () => v7() } = options
   let events: ListenerEvents | null = null
   let grammarId: string | null = null
+  let released = false
   let deaf = false
   let now = 0
   let audibleFrom = 0
@@ -44,13 +46,16 @@ export const createScriptedListener = (options: ScriptedListenerOptions = {}): S
       return grammarId
     },
     prepare: async (grammar) => {
-      grammarId = prepares.ok ? grammar.id : null
-      return prepares
+      if (released) return refuse("The ear has been put away.")
+      const outcome = prepares(grammar)
+      grammarId = outcome.ok ? grammar.id : null
+      return outcome
     },
     start: async (listenerEvents) => {
       if (grammarId === null) return refuse("The ear is not ready.")
       if (!starts.ok) return starts
       events = listenerEvents
+      deaf = false
       show("listening")
       return done(undefined)
     },
@@ -78,6 +83,7 @@ export const createScriptedListener = (options: ScriptedListenerOptions = {}): S
     },
     stop: async () => end(),
     release: async () => {
+      released = true
       end()
       grammarId = null
     },
