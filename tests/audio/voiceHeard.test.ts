@@ -30,6 +30,7 @@ const sentences = [
 let engine: Engine
 let decoder: RawDecoder
 let clips: VoiceClips
+let packBytes: number
 beforeAll(async () => {
   const read = (name: string) => new Uint8Array(readFileSync(`${earPackFolder}/${name}`))
   const pack = EarPack.parse(JSON.parse(readFileSync(`${earPackFolder}/pack.json`, "utf8")))
@@ -42,6 +43,7 @@ beforeAll(async () => {
     true,
   )
   const note = VoicePack.parse(JSON.parse(readFileSync(`${earPackFolder}/../voice/voice.json`, "utf8")))
+  packBytes = note.bytes
   clips = openVoicePack(note, new Uint8Array(readFileSync(`${earPackFolder}/../voice/${note.file}`)))
 })
 
@@ -88,4 +90,8 @@ test("it speaks at the pace of a person: two to five words a second", () => {
     expect(wordsPerSecond).toBeGreaterThan(1.5)
     expect(wordsPerSecond).toBeLessThan(5)
   }
+})
+
+test("the voice stays under a megabyte and a half, as it may be fetched on a phone's connection", () => {
+  expect(packBytes).toBeLessThan(1_500_000)
 })
