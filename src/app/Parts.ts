@@ -19,8 +19,6 @@ export interface Parts {
   now(): string
   device: string
   pack: string
-  /** Remembers which job was open, so that a closed tab comes back to it. */
-  lastJob: { get(): string | null; set(job: string | null): void }
   voiceName(): string | null
   earName: string
 }

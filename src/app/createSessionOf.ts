@@ -94,13 +94,14 @@ class LiveSession implements Session {
     })
 
   closeJob: Session["closeJob"] = () => {
-    this.parts.lastJob.set(null)
     void this.ear.stop()
-    this.loop.close()
-    this.spoken = []
-    this.heard = {}
-    this.phase = "start"
-    void this.readJobs()
+    void this.loop.take({ type: "left" }).then(() => {
+      this.loop.close()
+      this.spoken = []
+      this.heard = {}
+      this.phase = "start"
+      void this.readJobs()
+    })
   }
 
   listen: Session["listen"] = (on) => {
@@ -130,8 +131,9 @@ class LiveSession implements Session {
 
   private async wakeUp(): Promise<void> {
     await this.readJobs()
-    const last = this.parts.lastJob.get()
-    if (last && this.jobs.some((one) => one.job === last)) await this.resume(last)
+    // The log itself says which job was in hand: it outlives a killed browser, as a setting kept beside it does not.
+    const inHand = this.jobs.find((one) => one.inHand)
+    if (inHand) await this.resume(inHand.job)
     else this.phase = "start"
     this.changed()
   }
@@ -151,7 +153,6 @@ class LiveSession implements Session {
     this.phase = "job"
     this.spoken = []
     this.heard = {}
-    this.parts.lastJob.set(job)
     await this.loop.take({ type: "opened", job, place, pack: this.parts.pack })
     await this.voice.idle()
   }
@@ -160,7 +161,6 @@ class LiveSession implements Session {
     const { lines, damaged } = await this.parts.store.read(job)
     this.phase = "job"
     this.remember(lines)
-    this.parts.lastJob.set(job)
     if (damaged > 0)
       this.notify("trouble", `${damaged} stored lines of this job could not be read; all others are here.`)
     await this.loop.take({ type: "resumed", lines })

@@ -25,32 +25,16 @@ const grammars = Object.fromEntries(
 const pack = "uk-bs7671"
 const assets = { ear: "./ear/", voice: "./voice/", sample: "./samples/bakery.wav" }
 
-/** Kept for the page's own use; a browser that refuses storage gets one for this visit. */
-const remembered = (key: string) => ({
-  get: (): string | null => {
-    try {
-      return localStorage.getItem(key)
-    } catch {
-      return null
-    }
-  },
-  set: (value: string | null): void => {
-    try {
-      if (value === null) localStorage.removeItem(key)
-      else localStorage.setItem(key, value)
-    } catch {
-      // Nothing is lost: the job itself is in the store, and is listed on the start page.
-    }
-  },
-})
-
+/** A name for this device in the log, kept where the browser lets us; otherwise one for this visit. */
 const deviceName = (): string => {
-  const device = remembered("bothhands.device")
-  const known = device.get()
-  if (known) return known
   const fresh = v7()
-  device.set(fresh)
-  return fresh
+  try {
+    const known = localStorage.getItem("bothhands.device")
+    if (!known) localStorage.setItem("bothhands.device", fresh)
+    return known ?? fresh
+  } catch {
+    return fresh
+  }
 }
 
 /** The session that the page runs on. */
@@ -73,7 +57,6 @@ export const createSession = (): Session => {
     now: localNow,
     device: deviceName(),
     pack,
-    lastJob: remembered("bothhands.job"),
     voiceName: () => speaker.voiceName(),
     earName: "offline ear",
   })

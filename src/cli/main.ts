@@ -12,6 +12,12 @@ const console_: Console = {
   lines: () => createInterface({ input: process.stdin, crlfDelay: Number.POSITIVE_INFINITY }),
 }
 
+// A reader that has seen enough, such as `head`, closes the pipe: that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit(0)
+  throw error
+})
+
 /** Ends with the command's status; a fault of ours is one line too, and never a stack. */
 const run = (work: () => Promise<ExitStatus>) => async () => {
   try {

@@ -19,6 +19,8 @@ export type DialogueEvent = { at: string } & (
   | { type: "entered"; facts: readonly RecordedFact[]; reason: string }
   /** An item chosen by hand. */
   | { type: "chose"; item: Item }
+  /** The worker puts the job away. */
+  | { type: "left" }
   /** Some time has passed in silence since the last sentence. */
   | { type: "waited" }
 )

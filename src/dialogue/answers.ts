@@ -23,13 +23,18 @@ const unitOf: Partial<Record<string, string>> = {
   fuse_rating: "A",
 }
 
-/** Marks every warning that rests on these entries as answered. */
-const answerWarnings = (turn: Turn, entries: readonly string[], how: string): void => {
-  for (const { warning, answered } of turn.state.record.warnings) {
-    const rests = warning.split("|").slice(2)
-    if (answered === null && rests.some((entry) => entries.includes(entry)))
-      turn.add({ type: "answered", warning, how })
-  }
+/** Marks every warning that rests on these entries as answered, and tells whether there was one. */
+const answerWarnings = (turn: Turn, entries: readonly string[], how: string): boolean => {
+  const due = turn.state.record.warnings.filter(
+    ({ warning, answered }) =>
+      answered === null &&
+      warning
+        .split("|")
+        .slice(2)
+        .some((entry) => entries.includes(entry)),
+  )
+  for (const { warning } of due) turn.add({ type: "answered", warning, how })
+  return due.length > 0
 }
 
 const accept = (turn: Turn, entries: readonly string[], how: AcceptedHow): void => {
@@ -63,9 +68,10 @@ const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | nu
     return
   }
   accept(turn, readBack.entries, how)
-  answerWarnings(turn, readBack.entries, how)
+  const stands = answerWarnings(turn, readBack.entries, how)
   turn.set({ readBack: null })
   turn.sound("gotIt")
+  if (stands) turn.say("Taken down as you said it. The warning stays open.")
   askWaiting(turn)
 }
 

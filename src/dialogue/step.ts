@@ -184,6 +184,9 @@ const handle = (turn: Turn, event: DialogueEvent): void => {
     case "chose":
       settle(turn)
       return write(turn, [{ kind: "service", value: event.item }], { by: "hand", reason: "chosen" }, null)
+    case "left":
+      if (turn.state.job) turn.add({ type: "put_away" })
+      return
     case "waited":
       return onWaited(turn)
   }

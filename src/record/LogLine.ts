@@ -45,6 +45,8 @@ export const LogLine = z.discriminatedUnion("type", [
   line("answered", { warning: z.string(), how: z.string() }),
   line("kept", { warning: z.string(), reason: z.string().min(1).max(500) }),
   line("signed_off", { role: z.string().min(1) }),
+  /** The worker left the job; any later line means that it was taken up again. */
+  line("put_away", {}),
   line("reopened", { because: z.string() }),
 ])
 export type LogLine = z.infer<typeof LogLine>

@@ -12,6 +12,8 @@ export interface JobSummary {
   openedAt: string
   lastAt: string
   lines: number
+  /** False once the worker has put the job away. */
+  inHand: boolean
 }
 
 /** A log as it was found: the lines that could be read, and how many could not. */

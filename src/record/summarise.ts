@@ -6,7 +6,8 @@ export const summarise = (lines: readonly LogLine[]): JobSummary | null => {
   const opened = lines.find((line) => line.type === "job_opened")
   const last = lines.at(-1)
   if (!opened || !last) return null
-  return { job: opened.job, place: opened.place, openedAt: opened.at, lastAt: last.at, lines: lines.length }
+  const { job, place, at } = opened
+  return { job, place, openedAt: at, lastAt: last.at, lines: lines.length, inHand: last.type !== "put_away" }
 }
 
 export const newestFirst = (a: JobSummary, b: JobSummary) => b.lastAt.localeCompare(a.lastAt)

@@ -22,13 +22,21 @@ const inJob = (change: Partial<SessionView>, dialogue: Partial<DialogueState>): 
 })
 
 const jobs = [
-  { job: "a", place, openedAt: "2026-03-02T09:41:00+00:00", lastAt: "2026-03-02T10:12:00+00:00", lines: 42 },
+  {
+    job: "a",
+    place,
+    openedAt: "2026-03-02T09:41:00+00:00",
+    lastAt: "2026-03-02T10:12:00+00:00",
+    lines: 42,
+    inHand: false,
+  },
   {
     job: "b",
     place: "Village hall, kitchen end",
     openedAt: "2026-02-27T13:00:00+00:00",
     lastAt: "2026-02-27T15:05:00+00:00",
     lines: 118,
+    inHand: false,
   },
 ]
 

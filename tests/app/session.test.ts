@@ -18,7 +18,6 @@ interface Spoken {
 
 const makeParts = (store: Store = createMemoryStore()) => {
   let count = 0
-  let last: string | null = null
   const spoken: Spoken[] = []
   const sounds: string[] = []
   const stored = { lines: 0 }
@@ -51,12 +50,6 @@ const makeParts = (store: Store = createMemoryStore()) => {
     now: () => new Date(Date.UTC(2026, 2, 2, 9, 0, count)).toISOString(),
     device: "test",
     pack: "uk-bs7671",
-    lastJob: {
-      get: () => last,
-      set: (job) => {
-        last = job
-      },
-    },
     voiceName: () => "scripted",
     earName: "scripted",
   }
@@ -114,7 +107,7 @@ test("a session opened on the same store comes back to the job with all that was
   await startJob(session, first.microphone)
   first.microphone.say("water ten square", 20)
   await until(() => session.snapshot().dialogue.record.entries.length === 2)
-  const again = createSessionOf({ ...makeParts(store).parts, lastJob: first.parts.lastJob })
+  const again = createSessionOf(makeParts(store).parts)
   await until(() => again.snapshot().phase === "job")
   await until(() => again.snapshot().dialogue.record.entries.length === 2)
   expect(again.snapshot().dialogue.record.place).toBe("The bakery")

@@ -1,0 +1,66 @@
+/**
+ * The sample job spoken into the built app: Chromium's microphone plays the recording, the network is cut once the page
+ * is ready, and the record, both warnings, the chatter and what survives the browser's death are looked at.
+ */
+import { readFileSync } from "node:fs"
+import { afterAll, beforeAll, expect, test } from "vitest"
+import { showFact } from "../../src/cli/showFact"
+import { allHeld } from "../../src/record/holding"
+import type { LogLine } from "../../src/record/LogLine"
+import { project } from "../../src/record/project"
+import { dropProfile, launch, makeProfile, type ServedApp, serveApp, storedLines } from "./openApp"
+
+/** What stands at the end of the sample job, value by value. */
+const bakeryRecord = readFileSync("samples/bakery.record.txt", "utf8").trim().split("\n")
+
+const recordingSeconds = (wav: string) => readFileSync(wav).length / 2 / 16_000
+
+let app: ServedApp
+beforeAll(async () => {
+  app = await serveApp()
+})
+afterAll(() => app.close())
+
+const factsOf = (lines: readonly LogLine[]) => allHeld(project(lines)).map((held) => showFact(held.fact))
+const saidIn = (lines: readonly LogLine[]) => lines.flatMap((line) => (line.type === "said" ? [line.words] : []))
+
+test("the spoken job builds itself, offline, value by value, with both warnings aloud and nothing from the chatter", async () => {
+  const profile = makeProfile()
+  const context = await launch({ profile, recording: "samples/bakery.wav" })
+  const page = context.pages()[0]!
+  const asked: string[] = []
+  try {
+    await page.goto(app.url)
+    await page.getByLabel("Where is the job?").fill("The bakery with the flat above")
+    await page.getByRole("button", { name: "Start a job" }).click()
+    // Once the ear is open everything it needs is there, and the network goes.
+    await page.getByText("Listening", { exact: false }).first().waitFor({ timeout: 60_000 })
+    await context.setOffline(true)
+    page.on("request", (request) => {
+      if (!request.url().startsWith("blob:")) asked.push(request.url())
+    })
+    const deadline = Date.now() + (recordingSeconds("samples/bakery.wav") + 20) * 1000
+    let lines: LogLine[] = []
+    while (Date.now() < deadline) {
+      await page.waitForTimeout(2000)
+      lines = await storedLines(page)
+      if (lines.some((line) => line.type === "heard" && line.heard.text === "what's left")) break
+    }
+    await page.waitForTimeout(1000)
+    lines = await storedLines(page)
+    expect(factsOf(lines).sort()).toEqual([...bakeryRecord].sort())
+    const warnings = saidIn(lines).filter((words) => words.startsWith("Warning."))
+    expect(warnings.map((words) => words.split(/[.:]/).slice(0, 2).join("."))).toEqual([
+      "Warning. Water",
+      "Warning. Water",
+    ])
+    expect(warnings[0]).toContain("four square is too small")
+    expect(warnings[1]).toContain("nought point nought one")
+    const heard = lines.flatMap((line) => (line.type === "heard" ? [line.heard.text] : []))
+    expect(heard.filter((words) => /oven|rolls|van|friday/.test(words))).toEqual([])
+    expect(asked).toEqual([])
+  } finally {
+    await context.close()
+    dropProfile(profile)
+  }
+})
