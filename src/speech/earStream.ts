@@ -5,6 +5,7 @@
 import type { Heard } from "../facts/Heard"
 import { createEndpointer, type Endpointer, endpointerSettings, type Utterance } from "./endpointer"
 import { createHighPass } from "./highPass"
+import { isNumberWord } from "./numberRivals"
 import type { Hearing } from "./recogniser"
 import { createResampler } from "./resampler"
 
@@ -42,8 +43,23 @@ export interface EarStream {
 /** Levels that are shown as 0 and 1, in decibels of full scale. */
 const [quietDb, loudDb] = [-60, -10]
 
+/**
+ * Quiet that ends an utterance, in seconds, by what it would say if it ended there. A plain answer that does not end in a
+ * number can hardly go on; where nothing of the grammar was said yet, it may be half of a sentence.
+ */
+const quietAfter = { wholeSentence: 0.55, number: endpointerSettings.hangover, nothingYet: 1.3 }
+
 export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStream => {
-  const endpointer: Endpointer = createEndpointer(ear.rateHz)
+  // What was heard at a pause is the answer if the utterance does end there, so that nobody waits for it twice.
+  let atPause: { start: number; end: number; hearing: Hearing | null } | null = null
+  const endpointer: Endpointer = createEndpointer(ear.rateHz, (utterance) => {
+    if (deaf) return quietAfter.number
+    const hearing = ear.hear(utterance.samples)
+    atPause = { start: utterance.start, end: utterance.end, hearing }
+    if (!hearing) return quietAfter.nothingYet
+    const last = hearing.words.at(-1)?.text ?? ""
+    return hearing.margin < 1 || isNumberWord(last) ? quietAfter.number : quietAfter.wholeSentence
+  })
   let rate = 0
   let toEar = (samples: Float32Array) => samples
   let deaf = false
@@ -59,7 +75,8 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
   const hear = (utterance: Utterance): HeardSound[] => {
     const spokenEnd = utterance.end - endpointerSettings.postRoll
     if (deaf || spokenEnd <= audibleFrom) return []
-    const hearing = ear.hear(utterance.samples)
+    const known = atPause?.start === utterance.start && atPause.end === utterance.end
+    const hearing = known && atPause ? atPause.hearing : ear.hear(utterance.samples)
     return hearing
       ? [{ heard: toHeard(hearing, utterance, newId()), samples: utterance.samples, rateHz: ear.rateHz }]
       : []

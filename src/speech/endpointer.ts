@@ -9,7 +9,9 @@ import { createLevelTracker } from "./levelTracker"
 export interface EndpointerSettings {
   /** Kept before the first loud frame: soft consonants come before the vowel. */
   preRoll: number
-  /** Quiet that ends an utterance. */
+  /** Quiet after which `atPause` is asked; it must be longer than `postRoll`, so that it is shown the final sound. */
+  pause: number
+  /** Quiet that ends an utterance where nobody says otherwise. */
   hangover: number
   /** Kept of that quiet. */
   postRoll: number
@@ -25,6 +27,7 @@ export interface EndpointerSettings {
 
 export const endpointerSettings: EndpointerSettings = {
   preRoll: 0.3,
+  pause: 0.3,
   hangover: 0.9,
   postRoll: 0.25,
   onset: 0.08,
@@ -59,8 +62,15 @@ export interface Endpointer {
   readonly levelDb: number
 }
 
+/** Told what would be the utterance if it ended here; answers how much quiet, in seconds, should end it. */
+export type AtPause = (utterance: Utterance) => number
+
 /** Frames are 10 ms. */
-export const createEndpointer = (rateHz: number, settings: EndpointerSettings = endpointerSettings): Endpointer => {
+export const createEndpointer = (
+  rateHz: number,
+  atPause: AtPause = () => endpointerSettings.hangover,
+  settings: EndpointerSettings = endpointerSettings,
+): Endpointer => {
   const frameLength = Math.round(rateHz / 100)
   const frames = (seconds: number) => Math.round(seconds * 100)
   const tracker = createLevelTracker()
@@ -71,40 +81,54 @@ export const createEndpointer = (rateHz: number, settings: EndpointerSettings = 
   let counted = 0
   let open = false
   let quiet = 0
+  let hangover = settings.hangover
 
   const begin = () => {
     open = true
     quiet = 0
   }
 
-  const finish = (capped: boolean): Utterance => {
-    const surplus = capped ? 0 : Math.max(0, quiet - frames(settings.postRoll))
-    const used = kept.slice(0, kept.length - surplus)
+  const surplus = (capped: boolean) => (capped ? 0 : Math.max(0, quiet - frames(settings.postRoll)))
+
+  const look = (capped: boolean): Utterance => {
+    const used = kept.slice(0, kept.length - surplus(capped))
     const samples = new Float32Array(used.length * frameLength)
     used.forEach((frame, index) => {
       samples.set(frame, index * frameLength)
     })
     const start = (counted - kept.length) / 100
-    kept = capped ? [] : kept.slice(kept.length - surplus)
+    return { start, end: start + used.length / 100, samples, capped }
+  }
+
+  const finish = (capped: boolean): Utterance => {
+    const utterance = look(capped)
+    kept = capped ? [] : kept.slice(kept.length - surplus(capped))
     open = false
     recentlyLoud.length = 0
-    return { start, end: start + used.length / 100, samples, capped }
+    return utterance
+  }
+
+  const goOn = (above: number): Utterance | null => {
+    quiet = above > settings.stayDb ? 0 : quiet + 1
+    if (quiet === frames(settings.pause)) hangover = atPause(look(false))
+    if (quiet > frames(settings.pause) && quiet >= frames(hangover)) return finish(false)
+    return kept.length >= frames(settings.longest) ? finish(true) : null
+  }
+
+  const watch = (above: number) => {
+    recentlyLoud.push(above > settings.startDb)
+    if (recentlyLoud.length > frames(settings.onsetWindow)) recentlyLoud.shift()
+    if (recentlyLoud.filter(Boolean).length >= frames(settings.onset)) begin()
+    const spare = kept.length - frames(settings.preRoll + settings.onsetWindow)
+    if (spare > 0) kept.splice(0, spare)
   }
 
   const takeFrame = (frame: Float32Array): Utterance | null => {
     counted++
     kept.push(frame)
     const above = tracker.follow(frame)
-    if (open) {
-      quiet = above > settings.stayDb ? 0 : quiet + 1
-      if (quiet >= frames(settings.hangover)) return finish(false)
-      return kept.length >= frames(settings.longest) ? finish(true) : null
-    }
-    recentlyLoud.push(above > settings.startDb)
-    if (recentlyLoud.length > frames(settings.onsetWindow)) recentlyLoud.shift()
-    if (recentlyLoud.filter(Boolean).length >= frames(settings.onset)) begin()
-    const spare = kept.length - frames(settings.preRoll + settings.onsetWindow)
-    if (spare > 0) kept.splice(0, spare)
+    if (open) return goOn(above)
+    watch(above)
     return null
   }
 

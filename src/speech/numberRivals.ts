@@ -11,6 +11,9 @@ export const numberWords = [
   ..."sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred".split(" "),
 ] as const
 
+/** Whether more digits could follow, so that the number may not be over yet. */
+export const isNumberWord = (word: string) => word === "point" || isNumber(word)
+
 const isNumber = (word: string) => (numberWords as readonly string[]).includes(word)
 
 /** A grammar of everything one number word away from the answer, or null where it holds no number word. */

@@ -56,6 +56,36 @@ test("when the rate changes within an utterance, that one is dropped and the nex
   expect(one.push(join(silence(1), word(0.6), silence(2)), rateHz)).toHaveLength(1)
 })
 
+describe("how long is waited for more", () => {
+  /** How many seconds of quiet it takes until the answer comes. */
+  const waits = (text: string, margin = 2) => {
+    const hearing = { text, alternatives: [], words: [{ text, start: 0.3, end: 0.6, score: 1 }], margin }
+    const one = stream({ rateHz, hear: () => hearing })
+    one.push(join(silence(1), word(0.6)), rateHz)
+    for (let hundredths = 0; ; hundredths++) if (one.push(silence(0.01), rateHz).length > 0) return hundredths / 100
+  }
+
+  test("a plain sentence is answered soon, a number may go on, and doubt is given time", () => {
+    expect(waits("fitted")).toBeLessThan(0.65)
+    expect(waits("five")).toBeGreaterThan(0.8)
+    expect(waits("point")).toBeGreaterThan(0.8)
+    expect(waits("fitted", 0.5)).toBeGreaterThan(0.8)
+  })
+
+  test("half a sentence is waited for longest, and what was heard at a pause is not decoded twice", () => {
+    const given: number[] = []
+    const hear = (samples: Float32Array) => {
+      given.push(samples.length / rateHz)
+      return given.length < 2 ? null : { text: "five", alternatives: [], words: [], margin: 2 }
+    }
+    const one = stream({ rateHz, hear })
+    const found = one.push(join(silence(1), word(0.6), silence(1.15), word(0.6), silence(2)), rateHz)
+    expect(found).toHaveLength(1)
+    expect(given).toHaveLength(2)
+    expect(found[0]!.samples.length / rateHz).toBe(given[1])
+  })
+})
+
 test("the end of the sound finishes an open utterance", () => {
   const one = stream()
   expect(one.push(join(silence(1), word(0.6)), rateHz)).toEqual([])
