@@ -17,7 +17,7 @@ test("there is enough to look at", () => {
 })
 
 test.each(spoken)("%s", (sentence) => {
-  expect(sentence).toMatch(/^[A-Z][A-Za-z ,.:]*\.$/)
+  expect(sentence).toMatch(/^[A-Z][A-Za-z ,.:?]*\.$/)
   expect(sentence).not.toMatch(/\b(yes|right|correct|confirm|safe|zero|no that)\b/i)
   expect(sentence.split(" ").length).toBeLessThanOrEqual(40)
 })

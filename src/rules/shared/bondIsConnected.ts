@@ -15,7 +15,7 @@ export const bondIsConnected = defineRule({
   judge: ({ item, connectedToMet }) =>
     connectedToMet
       ? passes({
-          spoken: `${sayItem(item)}: it is on the main earth terminal.`,
+          spoken: `${sayItem(item)}: it ends at the main earth terminal.`,
           shown: "Connected to the main earthing terminal.",
         })
       : asks("connectedToMet"),

@@ -25,7 +25,7 @@ export const endIsBackOn = defineRule({
     if (!oneEndOff) return notApplicable("Nothing was taken off.")
     if (ohms === undefined) return asks("ohms")
     const says = {
-      spoken: `${sayItem(item)}: see that the end is back on.`,
+      spoken: `${sayItem(item)}: see that the end is put back.`,
       shown: "One end was taken off for the test, and nothing on record after that says that it is connected again.",
       which: "not back on",
     }
@@ -34,7 +34,7 @@ export const endIsBackOn = defineRule({
     return connectedAfterOff === undefined
       ? fails("note", { ...says, shown: "It was taken off and connected; the record cannot tell which came first." })
       : passes({
-          spoken: `${sayItem(item)}: the end is back on.`,
+          spoken: `${sayItem(item)}: the end was put back.`,
           shown: "The end was connected again after the test.",
         })
   },

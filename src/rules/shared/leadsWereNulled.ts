@@ -21,7 +21,7 @@ export const leadsWereNulled = defineRule({
           shown: "The leads were said to be nulled before this reading.",
         })
       : fails("note", {
-          spoken: `${sayItem(item)}: nobody said that the leads were nulled before this test. Null them and test again.`,
+          spoken: `${sayItem(item)}: were the leads nulled before this test? If not, null them and test again.`,
           shown: "The leads were not said to be nulled before this reading, so it may hold their resistance as well.",
         })
   },

@@ -21,7 +21,7 @@ export const oneEndWasOff = defineRule({
           shown: "One end was said to be off before this reading, so no other path was in it.",
         })
       : fails("note", {
-          spoken: `${sayItem(item)}: nobody said that one end was off for this test. Other metal may be in it.`,
+          spoken: `${sayItem(item)}: was one end off for this test? If not, other metal may be in it.`,
           shown:
             "One end was not said to be off before this reading, so it may have gone by another path. Before an end is " +
             "taken off, the supply is isolated and proved dead; after the test it goes back on and is looked at.",

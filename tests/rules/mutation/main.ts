@@ -1,5 +1,5 @@
 /**
- * How good the tests of the rules are: `npx tsx tests/rules/mutation/main.ts [part of a path]` changes the rules in every
+ * How good the tests of the rules are: `npx tsx tests/rules/mutation/main.ts [pattern of paths]` changes the rules in every
  * small way, one at a time, and lists the changes that no test noticed and that are not known to change nothing.
  */
 import { equivalents } from "./equivalents"
@@ -7,10 +7,10 @@ import { nameOf } from "./Mutant"
 import { makeMutants } from "./makeMutants"
 import { createTrier } from "./tryMutants"
 
-const wanted = process.argv[2] ?? ""
+const wanted = new RegExp(process.argv[2] ?? "")
 const trier = await createTrier()
 if (await trier.isNoticed(null)) throw new Error("The tests fail before anything was changed.")
-const all = makeMutants("src/rules").filter((mutant) => mutant.file.includes(wanted))
+const all = makeMutants("src/rules").filter((mutant) => wanted.test(mutant.file))
 const known = all.filter((mutant) => equivalents.some((one) => one.matches(mutant)))
 const tried = all.filter((mutant) => !known.includes(mutant))
 const survivors: string[] = []

@@ -32,7 +32,7 @@ export const electrodeOhms = defineRule({
     const head = `${sayItem(item)}: ${ohms === null ? "the meter finds no way to earth" : `${sayOhms(ohms)} is`}`
     if (ohms === null || ohms > most)
       return fails("stop", {
-        spoken: `${head}${ohms === null ? "" : " too much"}. ${startWithNumber(Math.floor(most))} is the most. Make it less before the supply is on.`,
+        spoken: `${head}${ohms === null ? "" : " too much"}. ${startWithNumber(Math.floor(most))} is the most. Make it less first.`,
         shown: `Above ${sum}, the most that lets this residual current device work${residualMa ? "" : " (30 mA, the smallest usual one)"}.`,
         which: "over the limit",
         inputs,

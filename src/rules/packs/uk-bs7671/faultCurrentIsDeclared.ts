@@ -23,7 +23,7 @@ export const faultCurrentIsDeclared = defineRule({
     return faultKa <= mostKa
       ? passes({ spoken: "The fault current is under the limit.", shown, inputs })
       : fails("note", {
-          spoken: "The fault current is over the limit. Check the rating of the fuse and the unit.",
+          spoken: "The fault current is too high. Check the rating of the fuse and the unit.",
           shown: `${shown} See that every device can break this current.`,
           inputs,
         })

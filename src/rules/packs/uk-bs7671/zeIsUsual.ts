@@ -22,7 +22,7 @@ export const zeIsUsual = defineRule({
     return zeOhms <= usualOhms
       ? passes({ spoken: "The supply reads as expected.", shown, inputs })
       : fails("note", {
-          spoken: `The supply reads high. No more than ${sayOhms(usualOhms)} is expected. Ask the network operator.`,
+          spoken: `The supply reads high. It should read no more than ${sayOhms(usualOhms)}. Ask the network operator.`,
           shown,
           inputs,
         })
