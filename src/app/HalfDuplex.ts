@@ -67,7 +67,9 @@ export class HalfDuplex {
     if (!this.ready) return
     if (effect.do === "sound") return this.speaker.sound(effect.sound)
     if (effect.do !== "say") return
+    const { round } = this
     const outcome = await this.speaker.say(effect.words)
-    if (!outcome.ok) this.hooks.trouble(outcome.because)
+    // A sentence that was cut short on purpose is no trouble.
+    if (!outcome.ok && round === this.round) this.hooks.trouble(outcome.because)
   }
 }

@@ -16,6 +16,10 @@ import type { Unstamped } from "./Session"
 /** How long a warning may go unanswered, in silence, before it is said again. */
 export const remindAfterMs = 12_000
 
+/** A hand is quicker than the voice: what is still waiting to be said gives way to the answer to it. */
+const isByHand = (event: DialogueEvent) =>
+  event.type === "heard" ? event.heard.engine === "typed" : event.type !== "waited" && event.type !== "opened"
+
 export interface LoopHooks {
   changed(): void
   /** The store refused; the words are for the worker. */
@@ -68,7 +72,7 @@ export class Loop {
     this.state = state
     this.hooks.changed()
     for (const effect of effects) if (effect.do === "expect") this.hooks.expect(effect)
-    if (event.type === "tapped" || event.type === "entered" || event.type === "chose") this.voice.hush()
+    if (isByHand(event)) this.voice.hush()
     const spoken = this.voice.speak(effects)
     void spoken.then(() => this.remindLater())
   }

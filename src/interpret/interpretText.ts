@@ -13,7 +13,7 @@ import { claimQuantities } from "./claimQuantities"
 import { askedStep, claimSteps } from "./claimSteps"
 import { claimSupply } from "./claimSupply"
 import { dropStrayNumbers } from "./dropStrayNumbers"
-import { answersOnly, isYesNoAsked, readAnswer } from "./readAnswer"
+import { answersOnly, isYesNoAsked, readAbsence, readAnswer } from "./readAnswer"
 import { readCommand } from "./readCommand"
 import { readNote } from "./readNote"
 import { readServices } from "./readServices"
@@ -31,12 +31,15 @@ export function interpretText(text: string, context: Context, language: Language
   if (utterance.tokens.length === 0) return nothing
   const note = readNote(utterance)
   if (note) return note
+  if (utterance.islands.some((one) => one.rule === "guards.chatter")) return nothing
   const command = readCommand(utterance, context)
   if (command) return command
   const polarity = readPolarityAnswer(utterance)
   if (polarity) return polarity
   const time = isTimeAsked(context) ? readTimes(utterance, context) : null
   if (time) return time
+  const absence = readAbsence(utterance, context)
+  if (absence) return absence
   const answers = answersOnly(utterance)
   if (answers && !isCorrection(utterance, context)) return readAnswer(answers, context)
   return readFacts(utterance, context)
@@ -53,14 +56,25 @@ const isCorrection = (utterance: Utterance, context: Context): boolean =>
 function readPolarityAnswer(utterance: Utterance): Interpretation | null {
   const island = utterance.islands.find((one) => one.rule === "supply.polarityAnswer")
   const isAlone =
-    utterance.islands.length === 1 && utterance.leftovers.every((one) => one === null || one === "skippable")
+    utterance.islands.length === 1 && utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
   const value = island && isAlone ? tagValue(island, "value") : undefined
   return value ? { facts: [{ kind: "polarity", value } as Fact], ask: null, command: null } : null
 }
 
-function readFacts(utterance: Utterance, context: Context): Interpretation {
+/** Questions about the supply, whose facts belong to no part. */
+const supplyKinds = new Set(["neutral_csa", "fuse_rating", "earthing_arrangement", "polarity"])
+
+/** A sentence that names a part is no answer to a question about the supply: the size in it is that part's. */
+function withoutStaleQuestion(context: Context, mentions: readonly Mention[]): Context {
+  if (!supplyKinds.has(context.asked ?? "") || mentions.length === 0) return context
+  const { asked: _, ...rest } = context
+  return rest
+}
+
+function readFacts(utterance: Utterance, given: Context): Interpretation {
   const clauses = readClauses(utterance)
   const mentions = readMentions(utterance)
+  const context = withoutStaleQuestion(given, mentions)
   const asReadBack = underReadBack(context, mentions)
   const claims = [
     ...claimQuantities(utterance, asReadBack),
@@ -69,7 +83,7 @@ function readFacts(utterance: Utterance, context: Context): Interpretation {
   ].sort((one, other) => one.from - other.from)
   const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
   const guarded = applyGuards(addressed, utterance, clauses, context)
-  const repaired = applyRepairs(guarded, utterance)
+  const repaired = applyRepairs(guarded, utterance, context.asked === "confirm")
   const owned = assignSubjects(repaired, mentions, utterance, context).map((claim) => forLeads(claim, utterance))
   const settled = settleClaims(owned, utterance, asReadBack)
   const services = readServices({ utterance, clauses, mentions, claims: owned, context })
