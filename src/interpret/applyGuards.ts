@@ -5,6 +5,8 @@
 import type { Context } from "../facts/Interpretation"
 import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
+import { isSold } from "./decideQuantity"
+import { isEdgeGap } from "./Token"
 import type { Island, Utterance } from "./Utterance"
 
 /** Claims that stand after all guards; some come back with a doubt. */
@@ -30,9 +32,25 @@ class Guards {
     if (this.isQuestion(claim)) return this.isAsked(claim) ? [this.doubt(claim, "that sounded like a question")] : []
     if (claim.kind === "step_done") return this.isNegated(claim) || this.isUndone(claim) ? [] : [claim]
     const negation = this.negationOf(claim)
-    if (negation === "before") return [{ ...claim, doubt: { candidates: [], because: "only what it is not was said" } }]
+    if (negation === "before") return this.denied(claim)
     if (negation === "after") return []
     return [this.hedged(claim)]
+  }
+
+  /** "not sixteen" says nothing but what it is not; beside a value that is said to be right it is only its shadow. */
+  private denied(claim: Claim): Claim[] {
+    const kind =
+      claim.kind === "field" && typeof claim.value === "number" && isSold(claim.value) ? "conductor_csa" : claim.kind
+    if (kind === "field") return []
+    return [
+      {
+        ...claim,
+        kind,
+        value: null,
+        isDenied: true,
+        doubt: { candidates: [], because: "only what it is not was said" },
+      },
+    ]
   }
 
   private isAsked(claim: Claim): boolean {
@@ -74,22 +92,26 @@ class Guards {
 
   private isQuestion(claim: Claim): boolean {
     if (this.clauses.questions.has(this.clauses.sentence[claim.from]!)) return true
-    return this.found("guards.question").some((one) => this.inSame("sentence", claim, one) && this.opensClause(one))
+    return [...this.found("guards.question"), ...this.found("guards.wonder")].some((one) =>
+      this.inSame("sentence", claim, one),
+    )
   }
 
-  /** A question begins its clause; "that is the leads nulled" is none. */
-  private opensClause(island: Island): boolean {
-    if (this.utterance.words.slice(island.from, island.to).join(" ") === "or not") return true
-    for (let at = island.from - 1; at >= 0 && this.clauses.clause[at] === this.clauses.clause[island.from]; at -= 1) {
-      if (this.utterance.leftovers[at] !== "skippable")
-        return ["and", "so", "but", "well"].includes(this.utterance.words[at]!)
-      if (["that", "this", "it", "it's", "that's", "these", "those"].includes(this.utterance.words[at]!)) return false
-    }
-    return true
+  /** Words that deny what stands in their clause; "it's not" does so when it is no answer by itself. */
+  private negators(): Island[] {
+    const denials = this.found("answers.deny").filter(
+      (one) => one.to < this.utterance.tokens.length && !isEdgeGap(this.utterance.tokens[one.to - 1]!.after),
+    )
+    return [...this.found("guards.not"), ...denials]
   }
 
   private isNegated(claim: Claim): boolean {
-    return this.found("guards.not").some((one) => {
+    if (
+      ["no", "nae", "zero", "without"].includes(this.utterance.words[claim.from - 1] ?? "") &&
+      !this.isParted(claim.from)
+    )
+      return true
+    return this.negators().some((one) => {
       if (this.inSame("segment", claim, one)) return true
       return this.inSame("clause", claim, one) && one.from < claim.from && !this.hasOwnSubject(claim)
     })
@@ -108,13 +130,31 @@ class Guards {
   }
 
   private negationOf(claim: Claim): "before" | "after" | null {
-    const not = this.found("guards.not").filter((one) => this.inSame("segment", claim, one))
-    const isPlain = (one: Island) =>
-      /not|n't|nae|never|isn|no$/.test(this.utterance.words.slice(one.from, one.to).join(" "))
+    const not = this.negators().filter((one) => this.inSame("segment", claim, one) && !this.isRepairingNo(one))
+    const isPlain = (one: Island) => /not|n't|nae|never|isn|no$/.test(this.textOf(one))
     if (not.some((one) => one.to <= claim.from && isPlain(one) && this.onlySmallBetween(one.to, claim.from)))
       return "before"
-    if (not.some((one) => one.from >= claim.to || !isPlain(one))) return "after"
-    return not.length > 0 ? "after" : null
+    return not.some((one) => !(one.from >= claim.to && this.deniesNumber(one))) ? "after" : null
+  }
+
+  /** "fourteen not forty": the not is about the number behind it. */
+  private deniesNumber(island: Island): boolean {
+    return this.utterance.islands.some(
+      (one) => one.from >= island.to && one.from <= island.to + 1 && one.tags.some((tag) => tag.text === "n"),
+    )
+  }
+
+  /** "no ten mil" repairs; "it's not ten mil" denies. */
+  private isRepairingNo(island: Island): boolean {
+    return island.rule === "answers.deny" && !/not|n't|nae/.test(this.textOf(island))
+  }
+
+  private textOf(island: Island): string {
+    return this.utterance.words.slice(island.from, island.to).join(" ")
+  }
+
+  private isParted(at: number): boolean {
+    return at > 0 && isEdgeGap(this.utterance.tokens[at - 1]!.after)
   }
 
   private onlySmallBetween(from: number, to: number): boolean {
@@ -125,7 +165,10 @@ class Guards {
 
   private hedged(claim: Claim): Claim {
     if (claim.kind === "service") return claim
-    const isHedged = this.found("guards.hedge").some(
+    const loose = this.found("answers.maybe").filter((one) =>
+      /prob|maybe|perhaps|think|suppose|guess|could|sure|know|should/.test(this.textOf(one)),
+    )
+    const isHedged = [...this.found("guards.hedge"), ...loose].some(
       (one) => this.inSame("clause", claim, one) || this.leadsIn(one, claim),
     )
     if (isHedged) return this.doubt(claim, "that was not sure")

@@ -21,9 +21,13 @@ export function repairMarks(utterance: Utterance): Island[] {
 const textOf = (utterance: Utterance, island: Island) => utterance.words.slice(island.from, island.to).join(" ")
 
 /** Claims after repairs, in order. */
-export function applyRepairs(claims: readonly Claim[], utterance: Utterance): Claim[] {
+export function applyRepairs(claims: readonly Claim[], utterance: Utterance, isReadBack: boolean): Claim[] {
   let left = [...claims]
-  for (const mark of repairMarks(utterance)) left = repairAt(left, mark, utterance)
+  for (const mark of repairMarks(utterance))
+    left =
+      !isReadBack && /should (be|have)/.test(textOf(utterance, mark))
+        ? wishAt(left, mark)
+        : repairAt(left, mark, utterance)
   return left
 }
 
@@ -37,7 +41,7 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   const replaced = before.findLast((one) => one.kind === next.kind)
   if (replaced)
     return claims.filter(
-      (one) => !(before.includes(one) && one.kind === next.kind && one.value !== next.value) || one === next,
+      (one) => !(before.includes(one) && one.kind === next.kind && (next.kind !== "step_done" || one === last)),
     )
   if (next.kind === "field" && isMeasured(last.kind)) {
     const number = utterance.numbers.find((one) => one.from >= next.from && one.to <= next.to)
@@ -51,6 +55,18 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
     text,
   )
   return isPause ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
+}
+
+/** "it was ten, should be sixteen": what ought to be is not what is, unless a read-back is put right by it. */
+function wishAt(claims: readonly Claim[], mark: Island): Claim[] {
+  const next = claims.find((one) => one.from >= mark.to)
+  const last = claims.findLast((one) => one.to <= mark.from && one.kind === next?.kind)
+  const candidates = [last?.value, next?.value].filter((one) => one !== undefined && one !== null)
+  return claims
+    .filter((one) => one !== last)
+    .map((one) =>
+      one === next ? { ...one, doubt: { candidates, because: "what ought to be may not be what is" } } : one,
+    )
 }
 
 /** A repair that nothing follows: the value before it no longer stands. */

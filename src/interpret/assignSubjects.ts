@@ -24,7 +24,7 @@ const withoutSubject = new Set(["neutral_csa", "earthing_arrangement", "fuse_rat
 /** Parts named, without those that were denied or taken back. */
 export function readMentions(utterance: Utterance): Mention[] {
   const islands = utterance.islands.filter(
-    (one) => tagValue(one, "item") !== undefined && one.rule !== "guards.absent" && !one.rule.startsWith("commands."),
+    (one) => tagValue(one, "item") !== undefined && !/^(guards\.absent|quantity\.same|commands)/.test(one.rule),
   )
   const marks = repairMarks(utterance)
   const kept = islands.filter(

@@ -5,6 +5,7 @@ import { reading } from "./AtomRow"
 import { type Claim, type ClaimDoubt, isMeasured, type MeasuredKind } from "./Claim"
 import { decideQuantity, isSold, shifted } from "./decideQuantity"
 import type { NumberReading } from "./NumberReading"
+import { isEdgeGap } from "./Token"
 import { hasTag, type Island, taggedNumbers, tagValue, type Utterance } from "./Utterance"
 
 interface Site {
@@ -48,13 +49,45 @@ function claimOf(site: Site): Claim | null {
     case "supply.fuse":
       return measure(site, "fuse_rating", { hasUnit: true })
     case "supply.current":
-      return site.asked === "fuse_rating" ? measure(site, "fuse_rating", { hasUnit: true }) : null
+      return claimCurrent(site)
+    case "quantity.lost":
+      return claimLost(site)
     case "quantity.bare":
       return claimBare(site)
     default:
       return null
   }
 }
+
+/** Amps that nobody called a fuse: the fuse when it was asked, asked about when the rest is about the supply. */
+function claimCurrent(site: Site): Claim | null {
+  if (site.asked === "fuse_rating") return measure(site, "fuse_rating", { hasUnit: true })
+  const isSupply = site.utterance.islands.some((one) =>
+    /^(arrangement\.arr|size\.neutral|supply\.polarity$)/.test(one.rule),
+  )
+  const value = numberOf(site)?.value
+  return isSupply && value !== undefined
+    ? doubted(site, "fuse_rating", [value], "it was not said what the amps are of")
+    : null
+}
+
+/** "metres, clamp on": the number before the unit is missing. */
+function claimLost(site: Site): Claim | null {
+  const { utterance, island } = site
+  const gap = utterance.tokens[island.to - 1]!.after
+  const opens = island.from === 0 || isEdgeGap(utterance.tokens[island.from - 1]!.after)
+  const last = utterance.islands.filter((one) => one.to <= island.from && one.rule !== "answers.deny").at(-1)
+  const isUnitRepair =
+    utterance.words[island.from - 1] === "no" && last !== undefined && numberUnder(site, last) !== undefined
+  if (!(opens && (isEdgeGap(gap) || island.to === utterance.tokens.length)) && !isUnitRepair) return null
+  const kind =
+    ({ metres: "length", ohms: "resistance" } as const)[utterance.words[island.from]!] ??
+    (site.asked === "distance" ? "distance" : "conductor_csa")
+  const number = isUnitRepair ? numberUnder(site, last!) : undefined
+  return doubted(site, kind, number ? [number.value] : [], "the number was not heard")
+}
+
+const numberUnder = ({ utterance }: Site, island: Island) => taggedNumbers(utterance, island, "n")[0]
 
 const numberOf = (site: Site, name = "n"): NumberReading | undefined =>
   taggedNumbers(site.utterance, site.island, name)[0]
@@ -84,7 +117,9 @@ function measure(site: Site, kind: MeasuredKind, how: Measure): Claim | null {
   if (!number) return null
   const { from, to } = site.island
   const claim = decideQuantity({ kind, number, isAsked: site.asked === kind, ...how }, from, to)
-  return doubtSoundAlike(site, claim)
+  const isBare =
+    site.island.rule === "quantity.bare" || (hasTag(site.island, "cue") && tagValue(site.island, "unit") === undefined)
+  return { ...doubtSoundAlike(site, claim), isBare }
 }
 
 /** A sound-alike in the phrase is written only when it may be. */
@@ -116,7 +151,9 @@ function claimMil(site: Site): Claim | null {
   const { asked } = site
   if (asked === "conductor_csa" || asked === "neutral_csa") return measure(site, asked, { hasUnit: true })
   if (asked === "distance") return measure(site, "distance", { hasUnit: true })
+  if (ofTails(site)) return measure(site, "neutral_csa", { hasUnit: true })
   if (number.doubt) return measure(site, "conductor_csa", { hasUnit: true })
+  if (besideBond(site)) return measure(site, "conductor_csa", { hasUnit: true })
   // Small sizes are sizes; a large one may as well be millimetres of distance.
   if (isSold(number.value) && number.value <= 35) return measure(site, "conductor_csa", { hasUnit: true })
   const kind = number.value >= 50 ? "distance" : "conductor_csa"
@@ -126,6 +163,27 @@ function claimMil(site: Site): Claim | null {
     [number.value].filter((value) => kind === "distance" || isSold(value)),
     "a size or a distance",
   )
+}
+
+/** "ten metres of sixteen": what a length is of is a size. */
+function isOfLength({ utterance, island }: Site): boolean {
+  const isAfter = utterance.islands.some(
+    (one) => one.rule === "length.length" && one.to >= island.from - 1 && one.to <= island.from,
+  )
+  return isAfter && utterance.words[island.from - 1] === "of"
+}
+
+/** A bond named right beside the number makes it a size. */
+function besideBond({ utterance, island }: Site): boolean {
+  return utterance.islands.some((one) => hasTag(one, "bond") && (one.from === island.to || one.to === island.from))
+}
+
+/** "meter tails, twenty five mil": the last thing named is what the size is of. */
+function ofTails({ utterance, island }: Site): boolean {
+  const named = utterance.islands
+    .filter((one) => one.to <= island.from && /^(parts\.|size\.tailsAlone)/.test(one.rule))
+    .at(-1)
+  return named?.rule === "size.tailsAlone"
 }
 
 /** Exact millimetres or metres in one of each imperial unit (international yard and pound agreement, 1959). */
@@ -159,12 +217,18 @@ function claimLength(site: Site): Claim | null {
   if (!whole) return null
   if (site.asked === "distance") return doubted(site, "distance", [whole.value], "a distance is wanted in millimetres")
   const plus = tagValue(site.island, "plus")
+  if (hasTag(site.island, "one") && !plus && isPrice(site)) return null
   const centimetres = numberOf(site, "cm")
   if (centimetres && centimetres.value < 10)
     return doubted(site, "length", [whole.value + centimetres.value / 10], "the last figure may be tens or ones")
   const text = plus ? `${whole.text}${plus.slice(1)}` : centimetres ? `${whole.text}.${centimetres.text}` : whole.text
   const hasUnit = tagValue(site.island, "unit") === "m"
   return measure(site, "length", { hasUnit, number: { ...whole, text, value: Number(text) } })
+}
+
+/** "twelve quid a metre": one metre is only said when it stands by itself. */
+function isPrice({ utterance, island }: Site): boolean {
+  return utterance.islands.some((one) => one.to === island.from && /^quantity/.test(one.rule))
 }
 
 function claimCentimetres(site: Site): Claim | null {
@@ -205,10 +269,13 @@ function claimReading(site: Site): Claim | null {
   if (!number) return null
   const unit = tagValue(island, "unit")
   const qualifier = tagValue(island, "qualifier") as Qualifier | undefined
+  if (unit === undefined && qualifier === undefined && number.lead === null) return claimBare(site)
   if (hasTag(island, "broken")) return doubted(site, "resistance", [], "the letter may stand for the point")
   if (unit === "microhm?") return doubted(site, "resistance", [], "microhms cannot be meant")
   if (unit === "megohm?" && qualifier !== ">")
     return doubted(site, "resistance", [shifted(number.text, -3), shifted(number.text, 6)], "milliohms or megohms")
+  if (site.asked === "conductor_csa" && unit === "ohm" && isSold(number.value))
+    return doubted(site, "conductor_csa", [number.value], "a size was asked and ohms came")
   const claim = measure(site, "resistance", { hasUnit: unit !== undefined, number, shift: unit ? ohmShifts[unit]! : 0 })
   if (!claim) return null
   if (qualifier && unit === undefined && number.lead !== "nought")
@@ -231,6 +298,7 @@ function claimBare(site: Site): Claim | null {
     return measure(site, "resistance", { hasUnit: false })
   if (isReading && number.spoken && number.places > 1 && number.lead === "nought")
     return measure(site, "resistance", { hasUnit: false })
+  if (isOfLength(site) && isSold(number.value)) return measure(site, "conductor_csa", { hasUnit: false })
   if (isMeasured(site.asked)) return measure(site, site.asked, { hasUnit: false })
   const { from, to } = site.island
   const candidates = number.doubt?.candidates ?? [number.value]

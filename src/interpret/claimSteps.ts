@@ -17,12 +17,20 @@ export function claimSteps(utterance: Utterance, context: Context): Claim[] {
 function claimOf(utterance: Utterance, island: Island, context: Context): Claim[] {
   const step = tagValue(island, "step") as Step | undefined
   const asked = askedStep(context)
-  if (step) return step && isMeant(utterance, island) ? [claimStep(island, step, asked)] : []
+  if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
   if (doubtful) return claimIsolation(utterance, island, doubtful)
   if (island.rule === "steps.nulledAlone") return claimNulled(island, asked)
   if (island.rule === "steps.done") return claimDone(utterance, island, asked)
   return []
+}
+
+/** "clamp and label both on": the thing before the "and" shares the verb. */
+function withPartner(utterance: Utterance, island: Island): Claim[] {
+  if (!/clamp|label/.test(tagValue(island, "step") ?? "") || utterance.words[island.from - 1] !== "and") return []
+  const partner = utterance.islands.find((one) => one.rule === "steps.thing" && one.to === island.from - 1)
+  const step = partner && stepOfThing[tagValue(partner, "thing") ?? ""]
+  return partner && step ? [{ kind: "step_done", value: step, from: partner.from, to: island.to, isBare: false }] : []
 }
 
 /** "clamp is on the wrong side": a phrase that ends in "on" is only a step when nothing unknown follows it. */
@@ -67,11 +75,13 @@ function claimDone(utterance: Utterance, island: Island, asked: Step | null): Cl
     return isLoose(text, asked)
       ? []
       : [{ kind: "step_done", value: asked, from: island.from, to: island.to, isBare: true }]
-  const things = utterance.islands.filter((one) => one.rule === "steps.thing" && one.to <= island.from)
+  const things = utterance.islands.filter(
+    (one) => one.to <= island.from && (one.rule === "steps.thing" || (hasTag(one, "onto") && !isMeant(utterance, one))),
+  )
   if (/^(in|on|off)$/.test(text)) return []
   return things.flatMap((thing) => {
-    const step = stepOfThing[tagValue(thing, "thing") ?? ""]
-    return step ? [{ kind: "step_done", value: step, from: thing.from, to: island.to, isBare: false } as Claim] : []
+    const step = stepOfThing[tagValue(thing, "thing") ?? ""] ?? tagValue(thing, "step")
+    return step ? [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false } as Claim] : []
   })
 }
 

@@ -35,7 +35,7 @@ export function decideQuantity(quantity: Quantity, from: number, to: number): Cl
         because: number.doubt.because,
       }
     : doubtOf(quantity, value)
-  return { kind, value, unit: unitOf[kind], from, to, isBare: !quantity.hasUnit, ...(doubt ? { doubt } : {}) }
+  return { kind, value, unit: unitOf[kind], from, to, isBare: false, ...(doubt ? { doubt } : {}) }
 }
 
 /** Candidates a field could not hold are not worth offering. */
@@ -58,7 +58,7 @@ function doubtOf(quantity: Quantity, value: number): ClaimDoubt | undefined {
     case "resistance":
       return doubtReading(quantity, value)
     case "fuse_rating":
-      return doubtFuse(value)
+      return doubtFuse(quantity, value)
   }
 }
 
@@ -98,7 +98,7 @@ function doubtDistance({ number, hasUnit, isAsked }: Quantity, value: number): C
   if (number.shape === "digits") return { candidates: [value], because: "two numbers ran together" }
   if (number.lead !== null && !hasUnit)
     return { candidates: [shifted(number.text, 3)], because: "a distance is wanted in millimetres" }
-  if (value < 40 && (value < 20 || isSold(value)))
+  if (value < 40 && (value < 30 || isSold(value)))
     return {
       candidates: isSold(value) || value === 0 ? [value, value * 10].filter((one) => one > 0) : [value],
       because: "that is very close",
@@ -133,7 +133,8 @@ function doubtReading({ number, hasUnit, isAsked, isSpokenInFull }: Quantity, va
 /** Ratings that supply fuses are commonly made in. Common practice, no source. */
 const fuseRatings = [40, 45, 60, 63, 80, 100]
 
-function doubtFuse(value: number): ClaimDoubt | undefined {
+function doubtFuse({ number }: Quantity, value: number): ClaimDoubt | undefined {
+  if (number.shape === "digits") return { candidates: [value], because: "two numbers ran together" }
   if (fuseRatings.includes(value)) return undefined
   const ty = value > 12 && value < 20 ? (value - 10) * 10 : null
   return { candidates: ty ? [ty, value] : [value], because: "that is no usual rating" }

@@ -10,13 +10,20 @@ import type { Utterance } from "./Utterance"
 
 /** Words that may follow a number without being what it counts. */
 const afterNumber = new Set(
-  "and on for to in at with then or so but please there now that of from off as is it it's dead exactly all by off mate cheers ta aye yes yeah too".split(
+  "and on for to in at with then or so but please there now that from off as is it it's dead exactly all by off mate cheers ta aye yes yeah too".split(
     " ",
   ),
 )
 /** Words that may lead up to a number. */
 const beforeNumber = new Set(
-  "about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i".split(
+  "about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till not no probably perhaps maybe possibly".split(
+    " ",
+  ),
+)
+
+/** Words whose numbers are names. */
+const labels = new Set(
+  "flat number room unit bay plot house floor circuit way page item job shop door phase block extension route gate code".split(
     " ",
   ),
 )
@@ -36,12 +43,17 @@ export function dropStrayNumbers(
 function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim[] {
   const isAsked = context.asked === claim.kind
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? [doubtful(claim)] : []
+  if (isLabel(claim, utterance, isAsked)) return isAsked ? [doubtful(claim)] : []
+  if (claim.isBare && hasLostUnit(utterance)) return [doubtful(claim)]
   const unknown = unknownWords(claim, utterance, clauses)
   if (unknown === 0 || isSpokenReading(claim, utterance)) return [claim]
   if (claim.isBare) return isAsked && unknown < 3 ? [doubtful(claim)] : []
   const isLoose = claim.kind === "length" && !isAsked && context.item === undefined && unknown > 1
   return isLoose && !hasSite(utterance) ? [] : [claim]
 }
+
+/** A unit stands somewhere without its number. */
+const hasLostUnit = (utterance: Utterance): boolean => utterance.islands.some((one) => one.rule === "quantity.lost")
 
 const doubtful = (claim: Claim): Claim =>
   claim.doubt
@@ -71,10 +83,17 @@ function isCount(claim: Claim, utterance: Utterance): boolean {
   }
   if (isUnitless && next !== null && utterance.islands.some((one) => one.from === next && one.rule === "steps.thing"))
     return true
+  return false
+}
+
+/** "flat two", "number six": the word before the number makes it a name. */
+function isLabel(claim: Claim, utterance: Utterance, isAsked: boolean): boolean {
   const before = claim.from - 1
-  if (!isUnitless || before < 0 || isEdgeGap(utterance.tokens[before]!.after)) return false
+  if (!claim.isBare || before < 0 || isEdgeGap(utterance.tokens[before]!.after)) return false
+  const word = utterance.words[before]!
+  if (isAsked) return labels.has(word)
   const leftover = utterance.leftovers[before]
-  return (leftover === "neutral" || leftover === "skippable") && !beforeNumber.has(utterance.words[before]!)
+  return (leftover === "neutral" || leftover === "skippable") && !beforeNumber.has(word)
 }
 
 function unknownWords(claim: Claim, utterance: Utterance, clauses: Clauses): number {

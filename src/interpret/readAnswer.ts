@@ -5,7 +5,7 @@
 import type { Fact } from "../facts/Fact"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { askedStep } from "./claimSteps"
-import type { Utterance } from "./Utterance"
+import { tagValue, type Utterance } from "./Utterance"
 
 export type AnswerKind = "confirm" | "deny" | "undo" | "repeat" | "skip" | "maybe"
 
@@ -43,6 +43,24 @@ function answerKind(rule: string, text: string): AnswerKind | null {
     default:
       return null
   }
+}
+
+/** "no gas", "none", "not here": the part asked after is not there. Only that part is closed by it. */
+export function readAbsence(utterance: Utterance, context: Context): Interpretation | null {
+  const item = context.asked?.startsWith("service_present:") ? context.asked.slice("service_present:".length) : null
+  if (!item) return null
+  const denies =
+    utterance.islands.some((one) => /^(guards\.(absent|not)|answers\.deny|resistance\.nothingShown)$/.test(one.rule)) ||
+    utterance.words.includes("none")
+  const others = utterance.islands.filter(
+    (one) => /^(parts\.part|quantity|size|length|distance|steps)/.test(one.rule) && tagValue(one, "item") !== item,
+  )
+  const isClear = utterance.leftovers.every(
+    (one, at) => (one !== "unknown" && one !== "chatter") || utterance.words[at] === "none",
+  )
+  return denies && isClear && others.length === 0
+    ? only({ kind: "deny", value: true, subject: context.item ?? item })
+    : null
 }
 
 /** What the answer means under the open question. */

@@ -120,8 +120,13 @@ function readBeforeUnit(
     const before = at > 0 && !isEdgeGap(tokens[at - 1]!.after) ? atoms[at - 1] : null
     const isCounted =
       atoms[at + 1]?.role === "hundred" || (isUnit(next, book) && !["m", "a", "k", "own", "home"].includes(next))
-    if (isCounted && !before && words[at - 1] !== "a")
-      atoms[at] = wordAtom(meaning.meant, { from: at, to: at + 1, isDoubtful: meaning.trust !== "sure" }, book)
+    // Behind a number it may be its last digit or a small word: "twenty to metres".
+    if (isCounted && words[at - 1] !== "a")
+      atoms[at] = wordAtom(
+        meaning.meant,
+        { from: at, to: at + 1, isDoubtful: meaning.trust !== "sure" || !!before },
+        book,
+      )
   }
 }
 

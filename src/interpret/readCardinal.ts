@@ -26,7 +26,7 @@ export function readCardinal(row: AtomRow, at: number): NumberReading | null {
   if (!head) return null
   const digits = takeDigits(row, at)
   if (digits.text.length > 1 && spoken) return readDigitRow(row, at, digits)
-  const scale = atomAt(row, head.to)
+  const scale = head.to === at ? first : atomAt(row, head.to)
   if (scale?.role === "hundred" || scale?.role === "thousand") {
     const whole = readScaled(row, head)
     return reading(at, whole.to, String(whole.value), { spoken })
@@ -57,7 +57,8 @@ function readBelowHundred(row: AtomRow, at: number): Piece | null {
 function readScaled(row: AtomRow, head: Piece): Piece {
   let total = 0
   let current = head
-  for (let scale = atomAt(row, current.to); scale; scale = atomAt(row, current.to)) {
+  // A leading "hundred" counts itself, whatever stands before it.
+  for (let scale = row.atoms[current.to] ?? null; scale; scale = atomAt(row, current.to)) {
     if (scale.role === "hundred" && current.value < 100) {
       const rest = readRest(row, scale.to)
       current = { value: current.value * 100 + (rest?.value ?? 0), to: rest?.to ?? scale.to }

@@ -16,14 +16,14 @@ export function readNumbers(row: AtomRow): NumberReading[] {
   const readings: NumberReading[] = []
   for (let at = 0; at < row.atoms.length; ) {
     const first = readNumberAt(row, at)
-    if (!first) {
+    if (!first || first.to <= at) {
       at += 1
       continue
     }
     const group = [first]
     while (touches(row, group.at(-1)!.to)) {
       const next = readNumberAt(row, group.at(-1)!.to)
-      if (!next) break
+      if (!next || next.to <= next.from) break
       group.push(next)
     }
     readings.push(...settleGroup(group, row))
@@ -35,7 +35,9 @@ export function readNumbers(row: AtomRow): NumberReading[] {
 function settleGroup(group: readonly NumberReading[], row: AtomRow): readonly NumberReading[] {
   const [first, second] = group
   if (!second || !first) return group
-  if (group.every((one) => !one.doubt && one.text === first.text)) return [{ ...first, to: group.at(-1)!.to }]
+  const isRepeat = first.places > 0 || (first.spoken && first.value >= 10)
+  if (isRepeat && group.every((one) => !one.doubt && one.text === first.text))
+    return [{ ...first, to: group.at(-1)!.to }]
   // "in 16 14 metres": figures apart, the first one named as a size.
   const isNamed = row.words[first.from - 1] === "in" && group.length === 2
   if (isNamed && group.every((one) => !one.spoken && !one.doubt) && first.value > 9) return group
@@ -149,6 +151,8 @@ function readFromCardinal(row: AtomRow, at: number): NumberReading | null {
   if (!cardinal) return null
   const next = touches(row, cardinal.to) ? row.atoms[cardinal.to] : null
   if (next?.role === "point") return readDecimals(row, at, cardinal.to, cardinal.text)
+  if (next?.role === "quarter" && cardinal.value <= 3 && cardinal.value !== 2)
+    return reading(at, next.to, String(cardinal.value * 0.25), { shape: "fraction" })
   if (next?.role === "tail" && cardinal.value < 100) return readWithTail(cardinal, next)
   return readFromHalf(row, cardinal)
 }
@@ -160,7 +164,7 @@ function readFromHalf(row: AtomRow, whole: NumberReading): NumberReading {
   if (glued?.role === "fraction" || glued?.role === "half") return withFraction(whole, glued.value, glued.to)
   if (glued?.role === "figure" && readFigure(glued.text).shape === "fraction")
     return withFraction(whole, Number(readFigure(glued.text).text), glued.to)
-  if (row.words[whole.to] !== "and") return whole
+  if (!["and", "an", "an'", "n", "'n"].includes(row.words[whole.to] ?? "")) return whole
   const after = whole.to + (["a", "one"].includes(row.words[whole.to + 1] ?? "") ? 2 : 1)
   const part = row.atoms[after]
   if (part?.role === "half" || part?.role === "quarter" || part?.role === "fraction")

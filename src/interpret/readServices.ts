@@ -34,15 +34,25 @@ const near = new Fuse(names, {
 export function readServices(site: Site): { facts: Fact[]; ask: Ask | null } {
   const bonds = site.mentions.filter((one) => isBond(one.item))
   const picked = bonds.filter((one) => site.claims.some((claim) => claim.subject === one.item) || isPick(site, one))
-  const items = [...new Set(picked.map((one) => one.item))]
+  // Of parts only named, the last is the one gone on with; a list ("water, gas and oil") is taken whole.
+  const lastGroup = picked.at(-1)?.group
+  const kept = site.claims.length > 0 ? picked : picked.filter((one) => one.group === lastGroup)
+  const items = [...new Set(kept.map((one) => one.item))]
   const facts = items.map((item): Fact => ({ kind: "service", value: item }))
   return { facts, ask: items.length === 0 ? askNear(site) : null }
 }
 
+/** Words that may stand beside a part that is only picked. */
+const pickWords = new Set(
+  "now next start starting with the on onto to move moving right ok okay then so and for at first last go going let's we're i'm over back well um er uh is it's here's this we do doing i'll er erm begin beginning now's a also another one done you aye yes yeah mate please here there it".split(
+    " ",
+  ),
+)
+
 /** A clause that names a part and nothing else of weight takes it up. */
 function isPick({ utterance, clauses, claims, context }: Site, mention: Mention): boolean {
   const guards = utterance.islands.filter((one) =>
-    /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.(deny|maybe))/.test(one.rule),
+    /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.deny)/.test(one.rule),
   )
   if (guards.length > 0 || clauses.questions.size > 0) return false
   const inClause = (at: number) => clauses.clause[at] === clauses.clause[mention.from]
@@ -50,6 +60,11 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
     (one, at) => (one === "unknown" || one === "chatter") && (inClause(at) || context.asked !== "service"),
   )
   if (utterance.leftovers.includes("chatter")) return false
+  if (utterance.islands.some((one) => one.rule === "quantity.same")) return strange.length === 0
+  const isPlain = utterance.words.every(
+    (word, at) => !inClause(at) || utterance.leftovers[at] === null || pickWords.has(word),
+  )
+  if (!isPlain && context.asked !== "service") return false
   return claims.length === 0 ? strange.length === 0 : strange.length <= 1 && claims.some((claim) => claim.doubt)
 }
 

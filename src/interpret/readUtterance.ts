@@ -24,9 +24,9 @@ const trustDoubt = { sure: 0, asked: 1, doubt: 2 } as const
 /** Takes a text apart; `asked` lets the answers to one question count. */
 export function readUtterance(text: string, language: Language, asked = ""): Utterance {
   const tokens = tokenise(text)
-  const words = tokens.map((token) => language.book.soundAlikes.spelling.get(token.text)?.meant ?? token.text)
+  const words = tokens.map((token) => spelled(token.text, language.book))
   const numbers = readNumbers({ atoms: readAtoms(tokens, words, language.book), tokens, words })
-  const islands = chooseIslands(findIslands({ tokens, words, numbers }, language, asked), tokens.length)
+  const islands = chooseIslands(findIslands({ tokens, words, numbers }, language, asked), words, language.book)
   const taken = new Set(islands.flatMap((one) => range(one.from, one.to)))
   const leftovers = words.map((word, at) => (taken.has(at) ? null : sortOf(word, tokens[at]!, language.book)))
   return { text, tokens, words, numbers, islands, leftovers }
@@ -54,7 +54,17 @@ function findIslands(
     for (const rule of rules)
       for (const match of session.match(rule, at))
         if (match.end > at) found.push({ rule, from: at, to: match.end, tags: match.tags, doubt: match.doubt })
-  return found.filter((one) => isSensible(one, numbers))
+  return found.filter(
+    (one) => isSensible(one, numbers) && (one.rule !== "guards.question" || opensClause(one, tokens, words, book)),
+  )
+}
+
+/** The word as the grammars spell it; a "'s" stays on. */
+function spelled(text: string, book: WordBook): string {
+  const known = book.soundAlikes.spelling.get(text)
+  if (known) return known.meant
+  const bare = text.endsWith("'s") ? book.soundAlikes.spelling.get(text.slice(0, -2)) : undefined
+  return bare ? `${bare.meant}'s` : text
 }
 
 /** "two metres twenty" is metres and centimetres; "fourteen metres nought point nought three" is two values. */
@@ -63,6 +73,13 @@ function isSensible(island: Island, numbers: readonly NumberReading[]): boolean 
   if (!tag) return true
   const number = numbers.find((one) => one.from >= tag.from && one.to <= tag.to)
   return number?.shape === "whole" && number.value < 100 && number.spoken
+}
+
+/** A question begins its clause: "is the label on" asks, "that is the label on" tells. */
+function opensClause(island: Island, tokens: readonly Token[], words: readonly string[], book: WordBook): boolean {
+  for (let at = island.from - 1; at >= 0 && !isEdgeGap(tokens[at]!.after); at -= 1)
+    if (!book.list("skippable").has(words[at]!) && !["and", "but", "or", "hey", "oh"].includes(words[at]!)) return false
+  return true
 }
 
 const givenNumber = (one: NumberReading | undefined): readonly GivenMatch[] => (one ? [{ end: one.to, tags: [] }] : [])
@@ -80,14 +97,16 @@ function formsOf(word: string, token: Token, isInNumber: boolean, book: WordBook
 }
 
 /** Dynamic programming from the end: most covered words first, then fewest phrases, then the rules' own order. */
-function chooseIslands(found: readonly Island[], length: number): Island[] {
+function chooseIslands(found: readonly Island[], words: readonly string[], book: WordBook): Island[] {
+  const { length } = words
+  const weights = words.map((word) => (book.list("skippable").has(word) ? 20 : 100))
   const best: Array<{ score: number; island: Island | null; next: number }> = []
   best[length] = { score: 0, island: null, next: length }
   for (let at = length - 1; at >= 0; at -= 1) {
     let choice = { score: best[at + 1]!.score, island: null as Island | null, next: at + 1 }
     for (const island of found) {
       if (island.from !== at) continue
-      const score = best[island.to]!.score + scoreOf(island)
+      const score = best[island.to]!.score + scoreOf(island, weights)
       if (score > choice.score) choice = { score, island, next: island.to }
     }
     best[at] = choice
@@ -97,10 +116,17 @@ function chooseIslands(found: readonly Island[], length: number): Island[] {
   return chosen
 }
 
-function scoreOf(island: Island): number {
+function scoreOf(island: Island, weights: readonly number[]): number {
   const rank = islandRules.indexOf(island.rule)
-  return (island.to - island.from) * 100 - 40 - rank / 2 - island.doubt * 30
+  const isTalk = /^(guards|answers|repairs|commands|notes)/.test(island.rule)
+  const covered = weights
+    .slice(island.from, island.to)
+    .reduce((sum, weight) => sum + (isTalk ? Math.max(weight, 50) : weight), 0)
+  return covered - 40 - rank / 2 - island.doubt * 30 + (names.has(island.rule) ? 30 : 0)
 }
+
+/** What a value belongs to is told by these: a longer phrase must not swallow them. */
+const names = new Set(["parts.part", "parts.earthing", "parts.notPart"])
 
 function sortOf(word: string, token: Token, book: WordBook): Leftover {
   if (token.isFigure) return "unknown"

@@ -26,7 +26,8 @@ export function repairReadBack(situation: Situation): Interpretation | null {
   if (context.asked !== "confirm" || !readback) return null
   const tone = toneOf(utterance)
   const same = settled.sure.filter((claim) => repairs(claim, situation))
-  if (settled.ask?.kind === readback.kind) return { facts: [], ask: settled.ask, command: null }
+  if (settled.ask?.kind === readback.kind && !same.some((one) => one.value === null))
+    return { facts: [], ask: settled.ask, command: null }
   const claim = same[0]
   if (claim) {
     const others = settled.sure.filter((one) => one !== claim)

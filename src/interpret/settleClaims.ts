@@ -104,12 +104,14 @@ function placeBareNumbers(claims: readonly Claim[], utterance: Utterance, contex
 
 /** "0.5 ohms, yes nought point five": the sure form takes the doubt from the other. */
 function dropResolvedDoubts(claims: readonly Claim[]): Claim[] {
+  const isShadow = (one: Claim) => one.isDenied && claims.some((other) => !other.isDenied && other.kind === one.kind)
   return claims.filter(
     (one) =>
-      !one.doubt ||
-      !claims.some(
-        (other) => !other.doubt && other.kind === one.kind && other.value === one.value && other.value !== null,
-      ),
+      !isShadow(one) &&
+      (!one.doubt ||
+        !claims.some(
+          (other) => !other.doubt && other.kind === one.kind && other.value === one.value && other.value !== null,
+        )),
   )
 }
 
