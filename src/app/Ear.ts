@@ -35,6 +35,7 @@ export class Ear {
       this.set("stopped")
       return false
     }
+    performance.mark("bothhands.listening")
     this.listener = listener
     this.prepared = grammar.id
     return true

@@ -65,6 +65,8 @@ export class HalfDuplex {
   private async utter(effect: Effect): Promise<void> {
     if (effect.do === "say") this.hooks.saying(effect.words)
     if (!this.ready) return
+    // Marks for the bench: how long the worker waits for an answer.
+    performance.mark(`bothhands.${effect.do}`)
     if (effect.do === "sound") return this.speaker.sound(effect.sound)
     if (effect.do !== "say") return
     const { round } = this

@@ -53,6 +53,8 @@ export interface DialogueState {
   lastHeard: LastHeard | null
   /** What was said last, for "say again". */
   lastSaid: string
+  /** The same, sentence by sentence. */
+  lastSentences: readonly string[]
   /** How often the oldest unanswered warning was repeated. */
   reminders: number
   /** The doubt behind an open question, as the interpreter gave it. */

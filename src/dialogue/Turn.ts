@@ -49,8 +49,8 @@ export class Turn {
   }
 
   /** Everything said in this turn, for "say again". */
-  saidWords(): string {
-    return this.says.map((one) => (one.do === "say" ? one.words : "")).join(" ")
+  private sentences(): string[] {
+    return this.says.flatMap((one) => (one.do === "say" ? [one.words] : []))
   }
 
   check(): void {
@@ -62,8 +62,8 @@ export class Turn {
   }
 
   finish(extra: readonly Effect[] = []): { state: DialogueState; effects: Effect[] } {
-    const said = this.saidWords()
-    if (said) this.set({ lastSaid: said })
+    const lastSentences = this.sentences()
+    if (lastSentences.length > 0) this.set({ lastSaid: lastSentences.join(" "), lastSentences })
     const append: Effect[] = this.lines.length > 0 ? [{ do: "append", lines: this.lines }] : []
     const expect: Effect = { do: "expect", context: contextOf(this.state, this.at) }
     return { state: this.state, effects: [...append, ...extra, ...this.sounds, ...this.says, expect] }

@@ -15,6 +15,7 @@ export const emptyDialogue = (device: string, by = "worker"): DialogueState => (
   homeless: null,
   lastHeard: null,
   lastSaid: "",
+  lastSentences: [],
   reminders: 0,
   doubt: null,
 })

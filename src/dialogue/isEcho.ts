@@ -13,9 +13,11 @@ const plain = (words: string) =>
     .replace(/\s+/g, " ")
     .trim()
 
-/** `said` is what the app said last; `heard` what an ear made of the sound since. */
-export const isEcho = (said: string, heard: string): boolean => {
+/** `said` holds the sentences that the app said last; `heard` is what an ear made of the sound since. */
+export const isEcho = (said: readonly string[], heard: string): boolean => {
   const words = plain(heard)
   if (words === "") return false
-  return plain(said) === words || (words.split(" ").length >= leastWords && plain(said).includes(words))
+  const all = plain(said.join(" "))
+  const isWhole = all === words || said.some((sentence) => plain(sentence) === words)
+  return isWhole || (words.split(" ").length >= leastWords && all.includes(words))
 }

@@ -102,7 +102,7 @@ const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, origin: Orig
 
 const onHeard = (turn: Turn, heard: Heard): void => {
   const before = turn.state
-  if (heard.engine !== "typed" && isEcho(before.lastSaid, heard.text)) return
+  if (heard.engine !== "typed" && isEcho(before.lastSentences, heard.text)) return
   const reading = turn.tools.interpret(heard, contextOf(before, turn.at))
   const empty = reading.facts.length === 0 && !reading.ask && !reading.command
   turn.set({ lastHeard: { text: heard.text, understood: !empty } })

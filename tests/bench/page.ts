@@ -1,0 +1,86 @@
+/**
+ * What the page costs: the first download and the packs, compressed, and the time from the end of a spoken sentence to
+ * the first sound of its read-back, in a real browser with the sample recording as its microphone.
+ */
+import { readdirSync, readFileSync, statSync } from "node:fs"
+import { join } from "node:path"
+import { brotliCompressSync, gzipSync } from "node:zlib"
+import { dropProfile, launch, makeProfile, serveApp, storedLines } from "../browser/openApp"
+
+const filesIn = (folder: string): string[] =>
+  readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name)
+    return statSync(path).isDirectory() ? filesIn(path) : [path]
+  })
+
+const kB = (bytes: number) => `${Math.round(bytes / 1000)} kB`
+
+const printSize = (what: string, files: readonly string[]) => {
+  const contents = files.map((file) => readFileSync(file))
+  const sum = (sizeOf: (content: Buffer) => number) => contents.reduce((total, content) => total + sizeOf(content), 0)
+  const raw = sum((content) => content.length)
+  const gzip = sum((content) => gzipSync(content, { level: 9 }).length)
+  const brotli = sum((content) => brotliCompressSync(content).length)
+  console.log(`${what}: ${files.length} files, ${kB(raw)} raw, ${kB(gzip)} gzip, ${kB(brotli)} brotli`)
+}
+
+const quantile = (sorted: readonly number[], share: number) =>
+  sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))]!
+
+/** Seconds of the recording that are listened to. */
+const listenSeconds = 100
+
+const measureAnswers = async () => {
+  const app = await serveApp()
+  const profile = makeProfile()
+  const context = await launch({ profile, recording: "samples/bakery.wav" })
+  try {
+    const page = context.pages()[0]!
+    await page.goto(app.url)
+    await page.getByLabel("Where is the job?").fill("The bakery")
+    await page.getByRole("button", { name: "Start a job" }).click()
+    await page.waitForFunction(() => performance.getEntriesByName("bothhands.listening").length > 0, null, {
+      timeout: 60_000,
+    })
+    await page.waitForTimeout(listenSeconds * 1000)
+    const lines = await storedLines(page)
+    const marks = await page.evaluate(() =>
+      ["bothhands.listening", "bothhands.sound", "bothhands.say"].map((name) =>
+        performance.getEntriesByName(name).map((mark) => mark.startTime),
+      ),
+    )
+    const [[zero = 0] = [], sounds = [], says = []] = marks
+    const delays = lines.flatMap((line) => {
+      if (line.type !== "heard") return []
+      const ended = zero + line.heard.end * 1000
+      const first = (times: number[]) => times.find((time) => time >= ended)
+      const sound = Math.min(first(sounds) ?? Infinity, first(says) ?? Infinity)
+      return Number.isFinite(sound) ? [{ sound: sound - ended, words: (first(says) ?? sound) - ended }] : []
+    })
+    for (const what of ["sound", "words"] as const) {
+      const sorted = delays.map((one) => one[what]).sort((a, b) => a - b)
+      if (sorted.length === 0) continue
+      const [p50, p95] = [quantile(sorted, 0.5), quantile(sorted, 0.95)].map(Math.round)
+      console.log(
+        `end of speech to first ${what} of the answer: median ${p50} ms, p95 ${p95} ms, ${sorted.length} sentences`,
+      )
+    }
+  } finally {
+    await context.close()
+    await app.close()
+    dropProfile(profile)
+  }
+}
+
+export const run = async (): Promise<void> => {
+  const files = filesIn("dist")
+  const inFolder = (folder: string) => files.filter((file) => file.startsWith(join("dist", folder)))
+  const first = files.filter((file) => /index\.html$|assets\/index-.*\.(js|css)$|\.svg$|\.webmanifest$/.test(file))
+  printSize("first download", first)
+  printSize("ear pack with its engine", [
+    ...inFolder("ear"),
+    ...files.filter((file) => /earWorker|microphoneWorklet|\.wasm$/.test(file)),
+  ])
+  printSize("fallback voice, only where the browser has none", inFolder("voice"))
+  await measureAnswers()
+}

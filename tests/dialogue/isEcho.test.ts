@@ -1,0 +1,61 @@
+/** The app's own words, heard again, change nothing; a short true answer is never thrown away as an echo. */
+import { readdirSync, readFileSync } from "node:fs"
+import { join } from "node:path"
+import { expect, test } from "vitest"
+import { parse } from "yaml"
+import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
+import { isEcho } from "../../src/dialogue/isEcho"
+import { step } from "../../src/dialogue/step"
+import type { Tools } from "../../src/dialogue/Tools"
+import type { Heard } from "../../src/facts/Heard"
+import { Dialogue } from "../dialogues/runDialogue"
+import { realTools } from "../realTools"
+
+const folder = join(import.meta.dirname, "../dialogues")
+const dialogues = readdirSync(folder)
+  .filter((file) => file.endsWith(".yaml"))
+  .map((file) => [file, Dialogue.parse(parse(readFileSync(join(folder, file), "utf8")))] as const)
+
+const heard = (text: string, id: string): Heard => ({
+  id,
+  text,
+  alternatives: [],
+  words: [],
+  start: 0,
+  end: 1,
+  engine: "scripted",
+  margin: null,
+})
+
+test.each(dialogues)("%s: every answer fed back as heard leaves the record as it was", (_, dialogue) => {
+  let count = 0
+  const tools: Tools = { ...realTools(), newId: () => `e${++count}` }
+  const at = dialogue.start
+  let state = step(
+    emptyDialogue("test"),
+    { type: "opened", at, job: "job", place: "The bakery", pack: "uk-bs7671" },
+    tools,
+  ).state
+  for (const turn of dialogue.turns) {
+    if (!("heard" in turn)) continue
+    const stepped = step(state, { type: "heard", at, heard: heard(turn.heard, `h${++count}`) }, tools)
+    state = stepped.state
+    const said = stepped.effects.flatMap((effect) => (effect.do === "say" ? [effect.words] : []))
+    for (const words of [...said, said.join(" ")]) {
+      const after = step(state, { type: "heard", at, heard: heard(words, `h${++count}`) }, tools).state
+      expect(after.record.entries, words).toEqual(state.record.entries)
+    }
+  }
+})
+
+test.each([
+  ["Water. Nought point nought five ohms. Is that it?", "yes", false],
+  ["Water. Nought point nought five ohms. Is that it?", "nought point nought five", false],
+  ["Water. Nought point nought five ohms. Is that it?", "water nought point nought five ohms is that it", true],
+  ["Water. Nought point nought five ohms. Is that it?", "nought point nought five ohms", true],
+  ["Water. Ten square.", "water ten square", true],
+  ["Water. Ten square.", "ten square", false],
+  ["", "ten square", false],
+])("after %j, %j is an echo: %s", (said, words, echo) => {
+  expect(isEcho([said], words)).toBe(echo)
+})
