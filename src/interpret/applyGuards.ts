@@ -28,9 +28,11 @@ class Guards {
   ) {}
 
   judge(claim: Claim): Claim[] {
-    if (this.isChatter(claim) || this.isConditional(claim) || this.isPlanned(claim)) return []
+    if (this.isChatter(claim) || this.isPlanned(claim)) return []
+    if (this.isConditional(claim))
+      return this.isAsked(claim) ? [this.doubt(claim, "somebody else may have said so")] : []
     if (this.isQuestion(claim)) return this.isAsked(claim) ? [this.doubt(claim, "that sounded like a question")] : []
-    if (claim.kind === "step_done") return this.isNegated(claim) || this.isUndone(claim) ? [] : [claim]
+    if (claim.kind === "step_done") return this.isNegated(claim) || this.isUndone(claim) ? [] : [this.hedgedStep(claim)]
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
     if (negation === "after") return []
@@ -102,7 +104,7 @@ class Guards {
     const denials = this.found("answers.deny").filter(
       (one) => one.to < this.utterance.tokens.length && !isEdgeGap(this.utterance.tokens[one.to - 1]!.after),
     )
-    return [...this.found("guards.not"), ...denials]
+    return [...this.found("guards.not"), ...this.found("resistance.nothingShown"), ...denials]
   }
 
   private isNegated(claim: Claim): boolean {
@@ -140,7 +142,10 @@ class Guards {
   /** "fourteen not forty": the not is about the number behind it. */
   private deniesNumber(island: Island): boolean {
     return this.utterance.islands.some(
-      (one) => one.from >= island.to && one.from <= island.to + 1 && one.tags.some((tag) => tag.text === "n"),
+      (one) =>
+        one.from >= island.to &&
+        one.from <= island.to + 1 &&
+        one.tags.some((tag) => /^(n$|value=|item=)/.test(tag.text)),
     )
   }
 
@@ -161,6 +166,12 @@ class Guards {
     return this.utterance.leftovers
       .slice(from, to)
       .every((leftover) => leftover === "skippable" || leftover === "neutral")
+  }
+
+  /** "I think the label's on" has to be asked. */
+  private hedgedStep(claim: Claim): Claim {
+    const isHedged = this.found("guards.hedge").some((one) => this.inSame("clause", claim, one))
+    return isHedged ? this.doubt(claim, "that was not sure") : claim
   }
 
   private hedged(claim: Claim): Claim {

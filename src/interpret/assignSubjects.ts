@@ -123,7 +123,9 @@ function postposed(claim: Claim, mentions: readonly Mention[], utterance: Uttera
     at += 1
   if (at > 0 && at < utterance.tokens.length && utterance.tokens[at - 1]!.after !== "space") return undefined
   const found = mentions.find((one) => one.from === at)
-  return found && (at > claim.to || isBondWord(found, utterance)) ? found : undefined
+  return found && (at > claim.to || found.item === "earthing_conductor" || isBondWord(found, utterance))
+    ? found
+    : undefined
 }
 
 const isBondWord = (mention: Mention, utterance: Utterance) =>

@@ -12,12 +12,14 @@ interface Site {
   utterance: Utterance
   island: Island
   asked: string | undefined
+  /** The field of what was just read back. */
+  readback: string | undefined
 }
 
 /** Claims of every phrase that holds a measure. */
 export function claimQuantities(utterance: Utterance, context: Context): Claim[] {
   return utterance.islands.flatMap((island) => {
-    const claim = claimOf({ utterance, island, asked: context.asked })
+    const claim = claimOf({ utterance, island, asked: context.asked, readback: context.readback?.kind })
     return claim ? [claim] : []
   })
 }
@@ -116,7 +118,12 @@ function measure(site: Site, kind: MeasuredKind, how: Measure): Claim | null {
   const number = how.number ?? numberOf(site)
   if (!number) return null
   const { from, to } = site.island
-  const claim = decideQuantity({ kind, number, isAsked: site.asked === kind, ...how }, from, to)
+  // Digits one by one are how a refused number is said again.
+  const plain =
+    number.shape === "digits" && site.readback === kind && kind !== "resistance"
+      ? { ...number, shape: "whole" as const }
+      : number
+  const claim = decideQuantity({ kind, isAsked: site.asked === kind, ...how, number: plain }, from, to)
   const isBare =
     site.island.rule === "quantity.bare" || (hasTag(site.island, "cue") && tagValue(site.island, "unit") === undefined)
   return { ...doubtSoundAlike(site, claim), isBare }
@@ -300,6 +307,7 @@ function claimBare(site: Site): Claim | null {
     return measure(site, "resistance", { hasUnit: false })
   if (isOfLength(site) && isSold(number.value)) return measure(site, "conductor_csa", { hasUnit: false })
   if (isMeasured(site.asked)) return measure(site, site.asked, { hasUnit: false })
+  if (number.shape === "digits" && !site.asked) return null
   const { from, to } = site.island
   const candidates = number.doubt?.candidates ?? [number.value]
   return {

@@ -11,7 +11,12 @@ export const askedStep = (context: Context): Step | null =>
 
 /** Claims of steps, in order. */
 export function claimSteps(utterance: Utterance, context: Context): Claim[] {
-  return utterance.islands.flatMap((island) => claimOf(utterance, island, context))
+  const claims = utterance.islands.flatMap((island) => claimOf(utterance, island, context))
+  // "dead" alone answers half of the question.
+  const at = utterance.words.indexOf("dead")
+  if (claims.length > 0 || at === -1 || askedStep(context) !== "isolated_proved_dead") return claims
+  const doubt = { candidates: ["isolated_proved_dead"], because: "it was not said to be proved dead" }
+  return [{ kind: "step_done", value: "isolated_proved_dead", from: at, to: at + 1, isBare: false, doubt }]
 }
 
 function claimOf(utterance: Utterance, island: Island, context: Context): Claim[] {
@@ -33,17 +38,24 @@ function withPartner(utterance: Utterance, island: Island): Claim[] {
   return partner && step ? [{ kind: "step_done", value: step, from: partner.from, to: island.to, isBare: false }] : []
 }
 
-/** "clamp is on the wrong side": a phrase that ends in "on" is only a step when nothing unknown follows it. */
+/** What a clamp or label may be on for the step to be done. */
+const surfaces = new Set(
+  "it there pipe pipework line main mains tube end both all them now tight properly and with too as".split(" "),
+)
+
+/** "clamp is on the wrong side", "on the floor": a phrase that ends in "on" is a step only where a part or pipe follows. */
 function isMeant(utterance: Utterance, island: Island): boolean {
   if (!hasTag(island, "onto")) return true
+  let hasArticle = false
   for (let at = island.to; at < utterance.tokens.length; at += 1) {
     if (utterance.tokens[at - 1]!.after !== "space") return true
+    const next = utterance.islands.find((one) => one.from <= at && at < one.to)
+    if (next) return !/^(guards\.undone|parts\.notPart|quantity)/.test(next.rule)
     const leftover = utterance.leftovers[at]
-    if (leftover === "skippable") continue
     if (leftover === "unknown" || leftover === "chatter") return false
-    return !utterance.islands.some(
-      (one) => one.from === at && (one.rule === "guards.undone" || one.rule === "parts.notPart"),
-    )
+    if (surfaces.has(utterance.words[at]!)) return true
+    if (hasArticle) return false
+    hasArticle = ["the", "a", "my", "this", "that"].includes(utterance.words[at]!)
   }
   return true
 }

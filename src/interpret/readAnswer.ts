@@ -17,7 +17,8 @@ export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | nul
   const kinds = new Set<AnswerKind>()
   for (const island of utterance.islands) {
     const text = utterance.words.slice(island.from, island.to).join(" ")
-    const kind = answerKind(island.rule, text)
+    const isAsked = utterance.tokens[island.to - 1]!.after === "question"
+    const kind = text === "sorry" && isAsked ? "repeat" : answerKind(island.rule, text)
     if (!kind) return null
     kinds.add(kind)
   }

@@ -30,15 +30,19 @@ const fractions: Readonly<Record<string, number>> = {
 
 /** One entry per token: the atom that begins there, or null. `words` are the tokens after spelling is settled. */
 export function readAtoms(tokens: readonly Token[], words: readonly string[], book: WordBook): (Atom | null)[] {
-  const atoms = tokens.map((token, at) => atomOf(token, words[at]!, at, book))
+  const atoms = tokens.map((token, at) =>
+    atomOf(token, words[at]!, at, book, ["bs", "en", "iec", "iso"].includes(words[at - 1] ?? "")),
+  )
   joinTorn(atoms, tokens, words)
   readBesidePoint(atoms, tokens, words, book)
   readBeforeUnit(atoms, tokens, words, book)
   return atoms
 }
 
-function atomOf(token: Token, word: string, at: number, book: WordBook): Atom | null {
+function atomOf(token: Token, word: string, at: number, book: WordBook, isStandard: boolean): Atom | null {
   const place = { from: at, to: at + 1, isDoubtful: false }
+  // "BS 1361" is a standard, not a value.
+  if (token.isFigure && isStandard) return null
   if (token.isFigure) {
     const fraction = fractions[token.text]
     return fraction === undefined

@@ -51,8 +51,12 @@ const pickWords = new Set(
 
 /** A clause that names a part and nothing else of weight takes it up. */
 function isPick({ utterance, clauses, claims, context }: Site, mention: Mention): boolean {
-  const guards = utterance.islands.filter((one) =>
-    /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.deny)/.test(one.rule),
+  const isIntent = (from: number, to: number) =>
+    /^(let's|i'll|we'll|going to|next is|next up)$/.test(utterance.words.slice(from, to).join(" "))
+  const guards = utterance.islands.filter(
+    (one) =>
+      !isIntent(one.from, one.to) &&
+      /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.deny)/.test(one.rule),
   )
   if (guards.length > 0 || clauses.questions.size > 0) return false
   const inClause = (at: number) => clauses.clause[at] === clauses.clause[mention.from]

@@ -121,7 +121,7 @@ function scoreOf(island: Island, weights: readonly number[]): number {
   const isTalk = /^(guards|answers|repairs|commands|notes)/.test(island.rule)
   const covered = weights
     .slice(island.from, island.to)
-    .reduce((sum, weight) => sum + (isTalk ? Math.max(weight, 50) : weight), 0)
+    .reduce((sum, weight) => sum + (isTalk ? Math.max(weight, 75) : weight), 0)
   return covered - 40 - rank / 2 - island.doubt * 30 + (names.has(island.rule) ? 30 : 0)
 }
 

@@ -43,6 +43,15 @@ export function repairReadBack(situation: Situation): Interpretation | null {
       : { kind: "confirm", value: true }
     return { facts: [answer, ...services, ...settled.sure.map(factOf)], ask: settled.ask, command: null }
   }
+  const opens = utterance.islands[0]
+  if (
+    tone.isClear &&
+    settled.sure.length === 0 &&
+    opens?.rule === "answers.deny" &&
+    opens.from === 0 &&
+    utterance.islands.length > 1
+  )
+    return { facts: [], ask: askAgain(readback.kind), command: null }
   return null
 }
 
