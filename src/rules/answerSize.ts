@@ -170,7 +170,7 @@ const maxZs = ({ device, rating_a, seconds }: Asked<"max_zs">): Outcome<SizeAnsw
   const { ohms, operatingA, status, source } = found.value
   const sum = operatingA === undefined ? "by the table" : `230 V × 0.95 / ${operatingA} A`
   const book = status === "memory" ? "; from memory, look it up in the book" : ""
-  const because = `${sum}, conductors warm; cold measure no more than ${figure(cutDown(mostColdZsOhms(ohms)))} Ω${book}`
+  const because = `${sum}, conductors warm; cold measure no more than ${cutDown(mostColdZsOhms(ohms))} Ω${book}`
   return done({ value: cutDown(ohms), unit: "ohm", because, clause: `${source.standard} ${source.clause}`, status })
 }
 

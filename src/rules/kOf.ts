@@ -23,7 +23,8 @@ interface KRow {
   metal: string
   insulation: string
   k: number
-  kOver300Mm2: number
+  /** Absent or null where a larger area changes nothing. */
+  kOver300Mm2?: number | null
   status?: Status
 }
 
@@ -32,11 +33,15 @@ export const kOf = ({
   run,
   metal,
   insulation,
-  csaMm2 = 0,
+  csaMm2,
 }: KWanted): Outcome<{ k: number; status: Status; source: Source }> => {
   const table = tables[run]
   const rows: readonly KRow[] = table.rows
   const row = rows.find((one) => one.metal === metal && one.insulation === insulation)
   if (!row) return refuse(`There is no k for ${metal}, ${insulation}, ${table.title}.`)
-  return done({ k: csaMm2 > 300 ? row.kOver300Mm2 : row.k, status: row.status ?? table.status, source: table.source })
+  return done({
+    k: csaMm2 !== undefined && csaMm2 > 300 ? row.kOver300Mm2 : row.k,
+    status: row.status ?? table.status,
+    source: table.source,
+  })
 }

@@ -19,7 +19,7 @@ export const leastHalfBondMm2 = (earthingMm2: number): number => {
 
 /** No supply of this arrangement lets a main bond be smaller, whatever its neutral or earthing conductor. */
 export const leastEverMm2 = (arrangement: Arrangement | undefined): number =>
-  arrangement === "TN-C-S" ? leastPmeBondMm2(0) : mainBondLimits.rows[0]!.leastMm2
+  arrangement === "TN-C-S" ? pmeBonds.rows[0]!.bondMm2 : mainBondLimits.rows[0]!.leastMm2
 
 /** Null while the size that decides is not known. Sizes in mm² of copper. */
 export const leastMainBondMm2 = (supply: {

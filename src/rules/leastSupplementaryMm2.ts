@@ -17,7 +17,8 @@ export const leastSupplementaryMm2 = (wanted: SupplementaryWanted): number | nul
   const { between, protectiveMm2, mechanicallyProtected } = wanted
   const row = supplementaryBonds.rows.find((one) => one.between === between)!
   if (row.share !== null && protectiveMm2 === undefined) return null
-  const byShare = (row.share ?? 0) * (protectiveMm2 ?? 0)
-  const own = mechanicallyProtected ? (row.leastProtectedMm2 ?? 0) : row.leastUnprotectedMm2
-  return nextSizeUp(Math.max(byShare, own, leastSeparateMm2(mechanicallyProtected)))
+  const byShare = row.share === null || protectiveMm2 === undefined ? null : row.share * protectiveMm2
+  const own = mechanicallyProtected ? row.leastProtectedMm2 : row.leastUnprotectedMm2
+  const floors = [byShare, own, leastSeparateMm2(mechanicallyProtected)].filter((floor) => floor !== null)
+  return nextSizeUp(Math.max(...floors))
 }

@@ -1,6 +1,7 @@
 /** The band of an expected reading, worked by hand: 10 mm², 26 m, so 0.04758 Ω in the middle. */
 import { expect, test } from "vitest"
 import { expectedOhms, usualInstrument } from "../../src/rules/expectedOhms"
+import { readingFitsConductor } from "../../src/rules/shared/readingFitsConductor"
 import { whatFits } from "../../src/rules/whatFits"
 import { must } from "./comparing"
 import { instrument } from "./situations"
@@ -47,4 +48,26 @@ test("a reading that does not fit says what it would fit, and nothing silly", ()
   expect(whatFits(0.5, said)).toContain("With the point one place over, 0.05 Ω would fit.")
   expect(whatFits(0, { ...said, lengthM: 30 })).toBe("0 Ω fits 30 m of 185 or 240 mm².")
   expect(whatFits(500, said)).toBe("")
+})
+
+test("the band's own ends are inside it, and it never goes below nought", () => {
+  const band = must(expectedOhms(run))
+  const judge = (ohms: number) => readingFitsConductor.judge({ item: "water", ...run, ohms, instrument })
+  expect([band.low, band.high].map((ohms) => judge(ohms).verdict)).toEqual(["passes", "passes"])
+  expect(judge(band.low - 1e-9)).toMatchObject({ which: "below" })
+  expect(judge(band.high + 1e-9)).toMatchObject({ which: "above" })
+  const under = { item: "water", ...run, ohmsQualifier: "<", instrument }
+  expect(readingFitsConductor.judge({ ...under, ohms: band.high }).verdict).toBe("passes")
+  expect(must(expectedOhms({ csaMm2: 10, lengthM: 3 })).low).toBe(0)
+})
+
+test("a hint names a length between 1 and 200 m only, and a place of the point only for what was read", () => {
+  const said = { csaMm2: 10, lengthM: 26, instrument }
+  expect(whatFits(0.00183, said)).toContain("about 1 m of 10 mm²")
+  expect(whatFits(0.0018, said)).not.toContain("of 10 mm²")
+  expect(whatFits(0.366, said)).toContain("about 200 m of 10 mm²")
+  expect(whatFits(0.367, said)).not.toContain("of 10 mm²")
+  expect(whatFits(0.88, said)).toContain("With the point one place over, 0.088 Ω would fit.")
+  expect(whatFits(0.9, said)).not.toContain("point")
+  expect(whatFits(0.002, said)).toContain("With the point one place over, 0.02 Ω would fit.")
 })

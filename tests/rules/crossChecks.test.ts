@@ -153,7 +153,8 @@ test("a fuse of a larger rating, or one that may take longer, is never given les
 test.each(wireGauges.rows.map((row) => [row.size, row] as const))("gauge %s by its definition", (size, row) => {
   const number = size.endsWith("/0") ? 1 - Number(size[0]) : Number(size)
   const milsAcross = evaluate("5 * 92 ^ ((36 - n) / 39)", { n: number })
-  expect(Math.abs(row.kcmil / (milsAcross ** 2 / 1000) - 1)).toBeLessThan(0.001)
+  const digits = String(row.kcmil).split(".")[1]?.length ?? 0
+  expect((milsAcross ** 2 / 1000).toFixed(digits)).toBe(String(row.kcmil))
 })
 
 test("an expected reading with units, cold and warm", () => {

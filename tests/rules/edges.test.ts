@@ -3,7 +3,10 @@ import { expect, test } from "vitest"
 import { disconnectionSeconds, isFinalCircuit } from "../../src/rules/disconnectionSeconds"
 import { leastHalfBondMm2, leastPmeBondMm2 } from "../../src/rules/leastMainBondMm2"
 import { leastProtectiveMm2 } from "../../src/rules/leastProtectiveMm2"
+import { leastSupplementaryMm2 } from "../../src/rules/leastSupplementaryMm2"
 import { bondingJumperSize, electrodeConductorSize, equipmentConductorSize } from "../../src/rules/necSizes"
+import { iecPen } from "../../src/rules/tables/iecPen"
+import { supplementaryBonds } from "../../src/rules/tables/supplementaryBonds"
 import { must } from "./comparing"
 
 test.each([
@@ -33,6 +36,7 @@ test.each([
 })
 
 test.each([
+  [15.5, 15.5],
   [16, 16],
   [16.1, 16],
   [35, 16],
@@ -57,10 +61,10 @@ test("the short and the long times by system, and when TT may take those of TN",
 })
 
 test.each([
-  [66.36, "8"],
+  [66.37, "8"],
   [66.4, "6"],
-  [105.6, "6"],
-  [105.7, "4"],
+  [105.5, "6"],
+  [105.6, "4"],
   [167.8, "4"],
   [167.9, "2"],
   [350, "2"],
@@ -90,4 +94,41 @@ test("sizes that do not exist are refused", () => {
   expect(equipmentConductorSize(2001, "copper")).toMatchObject({ ok: false })
   expect(must(equipmentConductorSize(16, "copper"))).toBe("12")
   expect(must(equipmentConductorSize(15, "aluminium"))).toBe("12")
+})
+
+test.each([
+  [15, "14"],
+  [15.5, "12"],
+  [20.5, "10"],
+  [60.5, "8"],
+  [100.5, "6"],
+  [200.5, "4"],
+  [300.5, "3"],
+  [400.5, "2"],
+  [500.5, "1"],
+  [600.5, "1/0"],
+  [800.5, "2/0"],
+  [1000.5, "3/0"],
+  [1200.5, "4/0"],
+  [1600.5, "250"],
+])("a device of %d A: equipment conductor %s", (deviceA, copper) => {
+  expect(must(equipmentConductorSize(deviceA, "copper"))).toBe(copper)
+})
+
+test.each([
+  ["two exposed", 2.5, true, 2.5],
+  ["two exposed", 2.5, false, 4],
+  ["two exposed", 10, false, 10],
+  ["exposed and extraneous", 2.5, true, 2.5],
+  ["exposed and extraneous", 2.5, false, 4],
+  ["exposed and extraneous", 20, true, 10],
+  ["exposed and extraneous", 20.2, true, 16],
+] as const)("between %s with %d mm², protected %s: %d mm²", (between, protectiveMm2, mechanicallyProtected, mm2) => {
+  expect(leastSupplementaryMm2({ between, protectiveMm2, mechanicallyProtected })).toBe(mm2)
+})
+
+test("floors that a second rule would hide are right by themselves", () => {
+  expect(supplementaryBonds.rows.map((row) => row.leastUnprotectedMm2)).toEqual([4, 4, 4])
+  expect(supplementaryBonds.rows.map((row) => row.leastProtectedMm2)).toEqual([null, null, 2.5])
+  expect(iecPen.rows.map((row) => row.mostTtMm2)).toEqual([25, 35])
 })

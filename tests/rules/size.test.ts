@@ -49,6 +49,14 @@ test.each([
   [{ ask: "expected_ohms", csa_mm2: 10, length_m: 25 }, 0.04575, "derived", "60228"],
   [{ ask: "expected_ohms", csa_mm2: 16, length_m: 100, material: "Al" }, 0.191, "derived", "60228"],
   [{ ask: "expected_ohms", csa_mm2: 10, length_m: 100, conductor_class: 5 }, 0.191, "derived", "60228"],
+  [{ ask: "expected_ohms", csa_mm2: 185, length_m: 1000, conductor_class: 1 }, 0.101, "derived", "60228"],
+  [{ ask: "expected_ohms", csa_mm2: 185, length_m: 1000, conductor_class: 2 }, 0.0991, "derived", "60228"],
+  [{ ask: "expected_ohms", csa_mm2: 185, length_m: 1000 }, 0.0991, "derived", "60228"],
+  [{ ask: "longest_run", csa_mm2: 185, ohms: 0.101, conductor_class: 1 }, 1000, "derived", "60228"],
+  [{ ask: "longest_run", csa_mm2: 185, ohms: 0.0991, conductor_class: 2 }, 1000, "derived", "60228"],
+  [{ ask: "longest_run", csa_mm2: 185, ohms: 0.0991 }, 1000, "derived", "60228"],
+  [{ ask: "longest_run", csa_mm2: 10, ohms: 0.191, conductor_class: 5 }, 100, "derived", "60228"],
+  [{ ask: "longest_run", csa_mm2: 10, ohms: 0.308, material: "Al" }, 100, "derived", "60228"],
   [{ ask: "expected_ohms", csa_mm2: 10, length_m: 100, temperature_c: 70 }, 0.21896, "derived", "60228"],
   [{ ask: "longest_run", csa_mm2: 6, ohms: 0.05 }, 16.234, "derived", "60228"],
   [{ ask: "adiabatic", fault_a: 1500, seconds: 0.4, k: 143 }, 6.634, "derived", "543.1.3"],
@@ -88,6 +96,20 @@ test("the sum is in the reason, with the assumed error of the meter", () => {
   expect(ask({ ask: "extraneous", milliamps: 10, body_ohms: 0 }).because).toContain("no body")
   expect(ask({ ask: "zs", ze: 1, r1_r2: 2, warm_factor: 1.2 }).because).toBe("1 + 2 × 1.2 Ω")
   expect(ask({ ask: "zs", ze: 1, r1_r2: 2 }).because).toBe("1 + 2 Ω")
+  expect(ask({ ask: "main_bond", arrangement: "TN-S", earthing_conductor_mm2: 25 }).because).toMatch(
+    /^half of 25 mm² is 12.5, /,
+  )
+  expect(ask({ ask: "expected_ohms", csa_mm2: 10, length_m: 26 }).because).toContain("at 20 °C (0.00393 per K)")
+  expect(ask({ ask: "temperature", ohms: 2, from_c: 70, to_c: 5 }).because).toBe(
+    "2 Ω × (1 + 0.004 × -15) / (1 + 0.004 × 50)",
+  )
+  expect(ask({ ask: "max_zs", device: "B", rating_a: 32 }).because).toBe(
+    "230 V × 0.95 / 160 A, conductors warm; cold measure no more than 1.0925 Ω",
+  )
+  expect(ask({ ask: "max_zs", device: "BS 3036", rating_a: 30 }).because).toMatch(/^by the table/)
+  expect(ask({ ask: "earthing_conductor", line_mm2: 25 }).because).toBe(
+    "line conductor 25 mm²: 16 mm²; on its own, not mechanically protected: 4 mm²",
+  )
 })
 
 test.each([
@@ -107,6 +129,8 @@ test.each([
   [{ ask: "longest_run", csa_mm2: 7, ohms: 1 }, /no figure for 7/],
   [{ ask: "adiabatic", fault_a: 1500, seconds: 5.1, k: 143 }, /five seconds/],
   [{ ask: "extraneous", milliamps: 10, body_ohms: 23000 }, /never reached/],
+  [{ ask: "expected_ohms", csa_mm2: 10, length_m: 10, conductor_class: 3 }, /conductor_class/],
+  [{ ask: "longest_run", csa_mm2: 10, ohms: 1, conductor_class: 6 }, /conductor_class/],
   [{ ask: "supplementary" }, /operating_a/],
   [{ ask: "max_zs", device: "BS 1362", rating_a: 5 }, /no figure/],
   [{ ask: "zs", ze: "0.35", r1_r2: 1 }, /ze/],

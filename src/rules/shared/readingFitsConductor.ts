@@ -5,7 +5,7 @@
 import { z } from "zod"
 import type { Qualifier } from "../../facts/Quantity"
 import type { Instrument } from "../../facts/Situation"
-import { expectedOhms, type OhmsBand } from "../expectedOhms"
+import { expectedOhms, type OhmsBand, usualInstrument } from "../expectedOhms"
 import { figure, hundredths } from "../figures"
 import { knownAs } from "../knownAs"
 import { defineRule, fails, notApplicable, passes, type Says, type Verdict } from "../Rule"
@@ -40,7 +40,7 @@ const says = (given: Given, ohms: number, band: OhmsBand, which?: "below" | "abo
   const spoken = {
     below: `${head} too low for ${run}. ${expected} See that one end is off and the leads are nulled once, then test again.`,
     above: `${head} too high for ${run}. ${expected} Look at the joints and the length, then test again.`,
-    none: `${head} what ${run} should read.`,
+    none: `${sayItem(item)}: ${sayOhms(ohms)} fits ${run}.`,
   }[which ?? "none"]
   const causes = {
     below:
@@ -87,9 +87,7 @@ const judge = (given: Given): Verdict => {
   return ohms > band.high ? fails("warn", says(given, ohms, band, "above")) : passes(says(given, ohms, band))
 }
 
-const usual: Instrument = { percent: 2, digits: 3, digitOhms: 0.01, assumed: true }
-const exact: Instrument = { percent: 0, digits: 0, digitOhms: 0.01, assumed: false }
-const water = { item: "water", instrument: usual }
+const water = { item: "water", instrument: usualInstrument }
 
 export const readingFitsConductor = defineRule({
   name: "readingFitsConductor",
@@ -122,8 +120,27 @@ export const readingFitsConductor = defineRule({
     { given: { ...water, csaMm2: 10, lengthM: 26, ohms: 0.5, ohmsQualifier: "<" }, verdict: "notApplicable" },
     { given: { ...water, csaMm2: 10, lengthM: 26, ohms: 99.9, ohmsQualifier: ">" }, verdict: "notApplicable" },
     { given: { ...water, csaMm2: 10, lengthM: 26, ohms: null, ohmsQualifier: ">" }, verdict: "notApplicable" },
-    { given: { ...water, csaMm2: 10, lengthM: 26, instrument: exact, ohms: 0.04 }, verdict: "fails", which: "below" },
-    { given: { ...water, csaMm2: 10, lengthM: 26, instrument: exact, ohms: 0.041 }, verdict: "passes" },
+    {
+      given: {
+        ...water,
+        csaMm2: 10,
+        lengthM: 26,
+        ohms: 0.04,
+        instrument: { ...usualInstrument, percent: 0, digits: 0 },
+      },
+      verdict: "fails",
+      which: "below",
+    },
+    {
+      given: {
+        ...water,
+        csaMm2: 10,
+        lengthM: 26,
+        ohms: 0.041,
+        instrument: { ...usualInstrument, percent: 0, digits: 0 },
+      },
+      verdict: "passes",
+    },
     { given: { ...water, csaMm2: 10, lengthM: 26 }, verdict: "asks" },
     { given: { ...water, csaMm2: 10, ohms: 0.05 }, verdict: "asks" },
     { given: { ...water, lengthM: 26, ohms: 0.05 }, verdict: "asks" },

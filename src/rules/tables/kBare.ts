@@ -10,8 +10,8 @@ export const kBare = defineTable({
   status: "memory",
   note: "Look every figure up before it decides anything.",
   rows: [
-    { metal: "copper", insulation: "visible, restricted area", k: 228, kOver300Mm2: 228 },
-    { metal: "copper", insulation: "normal conditions", k: 159, kOver300Mm2: 159 },
-    { metal: "copper", insulation: "fire risk", k: 138, kOver300Mm2: 138 },
+    { metal: "copper", insulation: "visible, restricted area", k: 228 },
+    { metal: "copper", insulation: "normal conditions", k: 159 },
+    { metal: "copper", insulation: "fire risk", k: 138 },
   ],
 })

@@ -9,8 +9,8 @@ export const kConduit = defineTable({
   unit: "A·√s/mm²",
   status: "direct",
   rows: [
-    { metal: "steel", insulation: "70C thermoplastic", k: 47, kOver300Mm2: 47 },
-    { metal: "steel", insulation: "90C thermoplastic", k: 44, kOver300Mm2: 44 },
-    { metal: "steel", insulation: "90C thermosetting", k: 58, kOver300Mm2: 58 },
+    { metal: "steel", insulation: "70C thermoplastic", k: 47 },
+    { metal: "steel", insulation: "90C thermoplastic", k: 44 },
+    { metal: "steel", insulation: "90C thermosetting", k: 58 },
   ],
 })

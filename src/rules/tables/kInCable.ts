@@ -11,8 +11,8 @@ export const kInCable = defineTable({
   rows: [
     { metal: "copper", insulation: "70C thermoplastic", k: 115, kOver300Mm2: 103 },
     { metal: "copper", insulation: "90C thermoplastic", k: 100, kOver300Mm2: 86 },
-    { metal: "copper", insulation: "90C thermosetting", k: 143, kOver300Mm2: 143 },
-    { metal: "aluminium", insulation: "70C thermoplastic", k: 76, kOver300Mm2: 76, status: "memory" },
-    { metal: "aluminium", insulation: "90C thermosetting", k: 94, kOver300Mm2: 94, status: "memory" },
+    { metal: "copper", insulation: "90C thermosetting", k: 143, kOver300Mm2: null },
+    { metal: "aluminium", insulation: "70C thermoplastic", k: 76, kOver300Mm2: null, status: "memory" },
+    { metal: "aluminium", insulation: "90C thermosetting", k: 94, kOver300Mm2: null, status: "memory" },
   ],
 })

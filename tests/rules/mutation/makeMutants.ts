@@ -39,6 +39,7 @@ const calls: Readonly<Record<string, string>> = {
 
 /** The number one step of its last digit away: 0.05 gives 0.06 and 0.04, 600 gives 601 and 599. */
 const stepped = (raw: string): string[] => {
+  if (raw.includes("e")) return [String(Number(raw) * 10), String(Number(raw) / 10)]
   const places = raw.split(".")[1]?.length ?? 0
   const step = 10 ** -places
   return [Number(raw) + step, Number(raw) - step].map((value) => value.toFixed(places))

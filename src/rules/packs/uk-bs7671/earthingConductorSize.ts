@@ -5,7 +5,7 @@
 import { z } from "zod"
 import { knownAs } from "../../knownAs"
 import { leastBuriedMm2, leastSeparateMm2 } from "../../leastEarthingConductorMm2"
-import { leastPmeBondMm2 } from "../../leastMainBondMm2"
+import { leastEverMm2, leastPmeBondMm2 } from "../../leastMainBondMm2"
 import { leastProtectiveMm2 } from "../../leastProtectiveMm2"
 import { asks, defineRule, fails, notApplicable, passes, type Says, type Verdict } from "../../Rule"
 import { orKeepIt, sayMm2, startWithNumber } from "../../sayings"
@@ -29,8 +29,8 @@ const floorsOf = (given: Given) => {
   ]
   if (given.arrangement === "TN-C-S")
     floors.push({
-      leastMm2: leastPmeBondMm2(given.neutralMm2 ?? 0),
-      because: `PME, neutral ${given.neutralMm2 === undefined ? "not known yet" : `${given.neutralMm2} mm²`}: no less than its main bonds`,
+      leastMm2: given.neutralMm2 === undefined ? leastEverMm2("TN-C-S") : leastPmeBondMm2(given.neutralMm2),
+      because: `no less than the main bonds of a PME supply, neutral ${given.neutralMm2 === undefined ? "not known yet" : `${given.neutralMm2} mm²`}`,
     })
   return floors.sort((a, b) => b.leastMm2 - a.leastMm2)
 }

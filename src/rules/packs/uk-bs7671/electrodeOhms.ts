@@ -3,7 +3,6 @@
  * first is a limit and is compared without rounding up; the second is advice.
  */
 import { z } from "zod"
-import { figure } from "../../figures"
 import { knownAs } from "../../knownAs"
 import { mostElectrodeOhms } from "../../mostTouchOhms"
 import { asks, defineRule, fails, passes } from "../../Rule"
@@ -26,9 +25,11 @@ export const electrodeOhms = defineRule({
   limits: { steadyOhms, usualResidualMa },
   judge({ item, ohms, residualMa }) {
     const most = mostElectrodeOhms(residualMa ?? usualResidualMa)
-    const inputs = { ohms, mostOhms: Number(figure(most)), steadyOhms, residualMa: residualMa ?? null }
-    const sum = `50 V / ${residualMa ?? usualResidualMa} mA = ${figure(most)} Ω`
-    const working = { formula: "most ohms = 50 V / residual current", numbers: sum, result: `${figure(most)} Ω` }
+    // Cut, not rounded: a limit is never shown larger than it is.
+    const mostOhms = Math.floor(most * 10) / 10
+    const inputs = { ohms, mostOhms, steadyOhms, residualMa: residualMa ?? null }
+    const sum = `50 V / ${residualMa ?? usualResidualMa} mA = ${mostOhms} Ω`
+    const working = { formula: "most ohms = 50 V / residual current", numbers: sum, result: `${mostOhms} Ω` }
     const head = `${sayItem(item)}: ${ohms === null ? "the meter finds no way to earth" : `${sayOhms(ohms)} is`}`
     if (ohms === null || ohms > most)
       return fails("stop", {
@@ -47,7 +48,12 @@ export const electrodeOhms = defineRule({
         working,
       })
     if (residualMa === undefined) return asks("residualMa")
-    return passes({ spoken: `${head} low enough.`, shown: `Under ${sum} and under ${steadyOhms} Ω.`, inputs, working })
+    return passes({
+      spoken: `${head} low enough.`,
+      shown: `No more than ${sum}, and no more than ${steadyOhms} Ω.`,
+      inputs,
+      working,
+    })
   },
   examples: [
     { given: { item: "electrode", ohms: 200, residualMa: 30 }, verdict: "passes" },

@@ -46,7 +46,7 @@ export const partNeedsBond = defineRule({
     if (answer === "may be extraneous")
       return passes({
         spoken: `${sayItem(item)}: by the test it needs its bond.`,
-        shown: `${figure(toMetOhms)} Ω to the main terminal is under ${limits}: bond it. A low reading may also come by another path.`,
+        shown: `${figure(toMetOhms)} Ω to the main terminal (limits ${limits}): bond it. A low reading may also come by another path.`,
         inputs,
         working,
       })
@@ -55,7 +55,7 @@ export const partNeedsBond = defineRule({
       spoken: isClear
         ? `${sayItem(item)}: by the test it needs no main bond. You decide.`
         : `${sayItem(item)}: the test cannot say if it needs a bond. You decide.`,
-      shown: `${figure(toMetOhms)} Ω to the main terminal: ${answer} (${limits}). The test is guidance, not a regulation.`,
+      shown: `${figure(toMetOhms)} Ω to the main terminal: ${answer} (limits ${limits}). The test is guidance, not a regulation.`,
       which: answer,
       inputs,
       working,
