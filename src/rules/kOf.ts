@@ -39,9 +39,6 @@ export const kOf = ({
   const rows: readonly KRow[] = table.rows
   const row = rows.find((one) => one.metal === metal && one.insulation === insulation)
   if (!row) return refuse(`There is no k for ${metal}, ${insulation}, ${table.title}.`)
-  return done({
-    k: csaMm2 !== undefined && csaMm2 > 300 ? row.kOver300Mm2 : row.k,
-    status: row.status ?? table.status,
-    source: table.source,
-  })
+  const k = csaMm2 !== undefined && csaMm2 > 300 ? (row.kOver300Mm2 ?? row.k) : row.k
+  return done({ k, status: row.status ?? table.status, source: table.source })
 }
