@@ -36,6 +36,13 @@ const answerKinds = ["confirm", "deny", "correct", "undo", "repeat", "skip"]
 const isAnswer = (fact: Fact): fact is Answer => answerKinds.includes(fact.kind)
 const isRecorded = (fact: Fact): fact is RecordedFact => !isAnswer(fact)
 
+/** Where facts came from: the utterance, or a hand. */
+interface Source {
+  origin: Origin
+  heard: Heard | null
+}
+const byHand = (reason: string): Source => ({ origin: { by: "hand", reason }, heard: null })
+
 /** Facts that waited for a part join the part that is now named in answer to the question. */
 const adopt = (turn: Turn, facts: readonly RecordedFact[]): readonly RecordedFact[] => {
   const { homeless, question } = turn.state
@@ -74,13 +81,12 @@ const speakWrittenPart = (turn: Turn): void => {
   for (const entry of before) turn.add({ type: "accepted", entry, how: "not_challenged" })
 }
 
-const write = (turn: Turn, facts: readonly RecordedFact[], origin: Origin, heard: Heard | null): void => {
+/** `doubted`: something in the same breath is about to be asked, so no other question is put. */
+const write = (turn: Turn, facts: readonly RecordedFact[], source: Source, doubted = false): void => {
   const placed = adopt(turn, facts)
   turn.set({ question: null, doubt: null })
-  writeFacts(turn, placed, origin, heard)
-  if (turn.written.length > 0 || facts.length > 0) {
-    if (!promptForPart(turn, placed)) speakWritten(turn)
-  }
+  writeFacts(turn, placed, source.origin, source.heard)
+  if (doubted || !promptForPart(turn, placed)) speakWritten(turn)
   if (turn.state.homeless) askForPart(turn)
 }
 
@@ -88,14 +94,15 @@ const isAside = (act: Answer | Command) =>
   act.kind === "repeat" || act.kind === "stop_listening" || act.kind === "start_listening"
 
 /** Works through one interpretation: answers first, then facts, then a doubt, then a command. */
-const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, origin: Origin, heard: Heard | null): void => {
+const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, source: Source): void => {
+  const { origin, heard } = source
   const answers = reading.facts.filter(isAnswer)
   const facts = reading.facts.filter(isRecorded)
   const goesOn = answers.length === 0 && (facts.length > 0 || (reading.command !== null && !isAside(reading.command)))
   if (goesOn) settle(turn)
   for (const one of answers) answer(turn, one, how, origin, heard)
   turn.written.length = 0
-  if (facts.length > 0) write(turn, facts, origin, heard)
+  if (facts.length > 0) write(turn, facts, source, reading.ask !== null)
   if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [])
   if (reading.command) carryOut(turn, reading.command)
 }
@@ -111,7 +118,7 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   if (!before.listening && reading.command?.kind !== "start_listening") return
   turn.add({ type: "heard", heard })
   const origin: Origin = { by: "voice", heard: [...(before.question?.heard ?? []), heard.id] }
-  act(turn, reading, "said_yes", origin, heard)
+  act(turn, reading, "said_yes", { origin, heard })
 }
 
 const isAnswerAct = (one: Answer | Command): one is Answer => answerKinds.includes(one.kind)
@@ -132,7 +139,7 @@ const onTapped = (turn: Turn, event: Extract<DialogueEvent, { type: "tapped" }>)
   const reading: Interpretation = isAnswerAct(one)
     ? { facts: [one], ask: null, command: null }
     : { facts: [], ask: null, command: one }
-  act(turn, reading, "tapped", { by: "hand", reason: "tapped" }, null)
+  act(turn, reading, "tapped", byHand("tapped"))
 }
 
 const onOpened = (turn: Turn, event: Extract<DialogueEvent, { type: "opened" }>): void => {
@@ -180,10 +187,10 @@ const handle = (turn: Turn, event: DialogueEvent): void => {
       return onTapped(turn, event)
     case "entered":
       settle(turn)
-      return write(turn, event.facts, { by: "hand", reason: event.reason }, null)
+      return write(turn, event.facts, byHand(event.reason))
     case "chose":
       settle(turn)
-      return write(turn, [{ kind: "service", value: event.item }], { by: "hand", reason: "chosen" }, null)
+      return write(turn, [{ kind: "service", value: event.item }], byHand("chosen"))
     case "left":
       if (turn.state.job) turn.add({ type: "put_away" })
       return
