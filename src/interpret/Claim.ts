@@ -27,6 +27,8 @@ export interface Claim {
   to: number
   /** Set when it may be asked about but not written. */
   doubt?: ClaimDoubt
+  /** Said digit by digit after it was said whole: settles how it sounded. */
+  isSpelled?: boolean
   /** Only said to be wrong: "not sixteen". */
   isDenied?: boolean
   /** A bare number whose field was decided by the question or by its form alone. */

@@ -12,7 +12,7 @@ const ordinals = new Map(
     .map((word, at) => [word.replace("-", " "), at + 1] as const),
 )
 const fillers = new Set(
-  "um uh er erm about around roughly approximately at it it's it'll was is be on say just the that tested test done did i we we'll of so well right yeah yes aye ok okay please think like i'd reckon due next then this time's visit call make come back again would must should for".split(
+  "ish och aye been gone um uh er erm about around roughly approximately at it it's it'll was is be on say just the that tested test done did i we we'll of so well right yeah yes aye ok okay please think like i'd reckon due next then this time's visit call make come back again would must should for".split(
     " ",
   ),
 )
@@ -47,4 +47,6 @@ const joinOrdinals = (words: readonly string[]): string[] =>
 
 /** Whether the speaker was not sure: then a time is asked about. */
 export const isUnsure = (utterance: Utterance): boolean =>
-  utterance.words.some((word) => ["maybe", "probably", "perhaps", "possibly", "might", "or"].includes(word))
+  utterance.words.some((word) =>
+    ["maybe", "probably", "perhaps", "possibly", "might", "or", "ish", "think", "reckon", "guess"].includes(word),
+  )

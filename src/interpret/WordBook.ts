@@ -35,6 +35,8 @@ export function openWordBook(folder: GrammarFolder): WordBook {
       beforeUnit: at("beforeUnit"),
       besidePoint: at("besidePoint"),
       unit: at("unit"),
+      point: at("point"),
+      part: at("part"),
       spelling: at("spelling"),
     },
     unitWords: new Set(measureGrammar(folder.set, "units.unit").words),

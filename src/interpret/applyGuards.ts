@@ -100,11 +100,12 @@ class Guards {
   }
 
   /** Words that deny what stands in their clause; "it's not" does so when it is no answer by itself. */
-  private negators(): Island[] {
+  private negators(claim: Claim): Island[] {
     const denials = this.found("answers.deny").filter(
       (one) => one.to < this.utterance.tokens.length && !isEdgeGap(this.utterance.tokens[one.to - 1]!.after),
     )
-    return [...this.found("guards.not"), ...this.found("resistance.nothingShown"), ...denials]
+    const nots = [...this.found("guards.not"), ...this.found("resistance.nothingShown"), ...denials]
+    return nots.filter((one) => one.to <= claim.from || one.from >= claim.to)
   }
 
   private isNegated(claim: Claim): boolean {
@@ -113,7 +114,7 @@ class Guards {
       !this.isParted(claim.from)
     )
       return true
-    return this.negators().some((one) => {
+    return this.negators(claim).some((one) => {
       if (this.inSame("segment", claim, one)) return true
       return this.inSame("clause", claim, one) && one.from < claim.from && !this.hasOwnSubject(claim)
     })
@@ -132,7 +133,7 @@ class Guards {
   }
 
   private negationOf(claim: Claim): "before" | "after" | null {
-    const not = this.negators().filter((one) => this.inSame("segment", claim, one) && !this.isRepairingNo(one))
+    const not = this.negators(claim).filter((one) => this.inSame("segment", claim, one) && !this.isRepairingNo(one))
     const isPlain = (one: Island) => /not|n't|nae|never|isn|no$/.test(this.textOf(one))
     if (not.some((one) => one.to <= claim.from && isPlain(one) && this.onlySmallBetween(one.to, claim.from)))
       return "before"
@@ -183,12 +184,13 @@ class Guards {
       (one) => this.inSame("clause", claim, one) || this.leadsIn(one, claim),
     )
     if (isHedged) return this.doubt(claim, "that was not sure")
+    const isIsh = this.utterance.words.slice(claim.from, claim.to + 1).includes("ish")
     const mayRound = claim.kind === "length" || claim.kind === "distance"
     const isRounded =
       !mayRound &&
       isMeasured(claim.kind) &&
       this.found("guards.rounding").some((one) => this.inSame("segment", claim, one))
-    return isRounded ? this.doubt(claim, "that was not exact") : claim
+    return isRounded || (isIsh && !mayRound) ? this.doubt(claim, "that was not exact") : claim
   }
 
   /** "I think, sixteen": a comma after the hedge does not free the value. */

@@ -4,6 +4,7 @@
  */
 import { type Claim, isMeasured } from "./Claim"
 import { decideQuantity } from "./decideQuantity"
+import { isEdgeGap } from "./Token"
 import type { Island, Utterance } from "./Utterance"
 
 const wipes = /^(scratch|scrap|strike|delete|cancel|forget|ignore|undo|rub|disregard|kill|remove|erase|lose|wipe)/
@@ -37,6 +38,7 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   const last = before.at(-1)
   if (!last) return [...claims]
   const text = textOf(utterance, mark)
+  if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next)
   if (!next) return endRepair(claims, last, text, mark, utterance)
   const replaced = before.findLast((one) => one.kind === next.kind)
   if (replaced)
@@ -55,6 +57,19 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
     text,
   )
   return isPause ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
+}
+
+/** Scots "ten, no sixteen" says that it is not sixteen; only a pause behind the no makes it a repair for certain. */
+function mayDeny(text: string, mark: Island, utterance: Utterance): boolean {
+  if (!/^(no|nae|naw)$/.test(text)) return false
+  return isEdgeGap(utterance.tokens[mark.from - 1]!.after) && !isEdgeGap(utterance.tokens[mark.to - 1]!.after)
+}
+
+function eitherOf(claims: readonly Claim[], last: Claim, next: Claim): Claim[] {
+  const candidates = [last.value, next.value].filter((one) => one !== null)
+  return claims
+    .filter((one) => one !== last)
+    .map((one) => (one === next ? { ...one, doubt: { candidates, because: "the no may belong to either" } } : one))
 }
 
 /** "it was ten, should be sixteen": what ought to be is not what is, unless a read-back is put right by it. */

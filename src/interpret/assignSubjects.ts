@@ -99,6 +99,9 @@ function withCurrent(claim: Claim, utterance: Utterance, context: Context): Clai
   const isPlural = utterance.words.slice(claim.from, claim.to + 1).includes("bonds")
   if (claim.kind === "conductor_csa" && isPlural)
     return { ...claim, doubt: { candidates: [], because: "it was not said which bonds", kind: "service" } }
+  // "all" may be "oil", and of what "all" is was not said.
+  if (claim.kind === "conductor_csa" && utterance.words[claim.from] === "all")
+    return { ...claim, doubt: { candidates: ["oil"], because: "it was not said which bonds", kind: "service" } }
   return context.item ? { ...claim, subject: context.item } : claim
 }
 

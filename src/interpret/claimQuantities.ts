@@ -52,6 +52,8 @@ function claimOf(site: Site): Claim | null {
       return measure(site, "fuse_rating", { hasUnit: true })
     case "supply.current":
       return claimCurrent(site)
+    case "quantity.vague":
+      return claimVague(site)
     case "quantity.lost":
       return claimLost(site)
     case "quantity.bare":
@@ -71,6 +73,16 @@ function claimCurrent(site: Site): Claim | null {
   return isSupply && value !== undefined
     ? doubted(site, "fuse_rating", [value], "it was not said what the amps are of")
     : null
+}
+
+/** "a couple of metres" is no length. */
+function claimVague(site: Site): Claim | null {
+  const unit = tagValue(site.island, "unit")
+  const kind =
+    unit === "m" ? (site.asked === "distance" ? "distance" : "length") : isMeasured(site.asked) ? site.asked : null
+  const isCouple = site.utterance.words.slice(site.island.from, site.island.to).includes("couple")
+  if (!kind || (site.asked !== kind && unit !== "m")) return null
+  return doubted(site, kind, isCouple && kind === "length" ? [2] : [], "that is no exact number")
 }
 
 /** "metres, clamp on": the number before the unit is missing. */
@@ -120,14 +132,18 @@ function measure(site: Site, kind: MeasuredKind, how: Measure): Claim | null {
   const { from, to } = site.island
   // Digits one by one are how a refused number is said again.
   const plain =
-    number.shape === "digits" && site.readback === kind && kind !== "resistance"
+    number.shape === "digits" && kind !== "resistance" && (site.readback === kind || isSaidBefore(site, number))
       ? { ...number, shape: "whole" as const }
       : number
   const claim = decideQuantity({ kind, isAsked: site.asked === kind, ...how, number: plain }, from, to)
   const isBare =
     site.island.rule === "quantity.bare" || (hasTag(site.island, "cue") && tagValue(site.island, "unit") === undefined)
-  return { ...doubtSoundAlike(site, claim), isBare }
+  return { ...doubtSoundAlike(site, claim), isBare, ...(plain === number ? {} : { isSpelled: true }) }
 }
+
+/** "fifteen, one five": the same number again, digit by digit, settles how it sounded. */
+const isSaidBefore = ({ utterance }: Site, number: NumberReading): boolean =>
+  utterance.numbers.some((one) => one.to <= number.from && one.shape === "whole" && one.value === number.value)
 
 /** A sound-alike in the phrase is written only when it may be. */
 function doubtSoundAlike({ island, asked }: Site, claim: Claim): Claim {
@@ -229,8 +245,21 @@ function claimLength(site: Site): Claim | null {
   if (centimetres && centimetres.value < 10)
     return doubted(site, "length", [whole.value + centimetres.value / 10], "the last figure may be tens or ones")
   const text = plus ? `${whole.text}${plus.slice(1)}` : centimetres ? `${whole.text}.${centimetres.text}` : whole.text
+  if (isTornSquare(site, whole))
+    return doubted(site, "length", [whole.value], "the two may belong to square millimetres")
   const hasUnit = tagValue(site.island, "unit") === "m"
   return measure(site, "length", { hasUnit, number: { ...whole, text, value: Number(text) } })
+}
+
+/** "16 mm 2 m": the 2 may be a length, or the end of mm². */
+function isTornSquare({ utterance, island }: Site, number: NumberReading): boolean {
+  const before = utterance.words[number.from - 1] ?? ""
+  return (
+    number.text === "2" &&
+    number.from === island.from &&
+    /^(mm|mil|millimetres?)$/.test(before) &&
+    !isEdgeGap(utterance.tokens[number.from - 1]!.after)
+  )
 }
 
 /** "twelve quid a metre": one metre is only said when it stands by itself. */

@@ -25,7 +25,8 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
   if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
   if (doubtful) return claimIsolation(utterance, island, doubtful)
-  if (island.rule === "steps.nulledAlone") return claimNulled(island, asked)
+  if (island.rule === "steps.nulledAlone")
+    return island.doubt > 0 && asked !== "leads_nulled" ? [] : claimNulled(island, asked)
   if (island.rule === "steps.done") return claimDone(utterance, island, asked)
   return []
 }

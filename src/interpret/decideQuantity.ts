@@ -67,8 +67,7 @@ function doubtSize({ number }: Quantity, value: number): ClaimDoubt | undefined 
     const candidates = [value / 10, value].filter(isSold)
     return { candidates, because: "the point or a pause may be missing" }
   }
-  if (number.shape === "implied" || number.hasThousandsComma)
-    return { candidates: [], because: "no size is called that" }
+  if (number.hasThousandsComma) return { candidates: [], because: "no size is called that" }
   if (isSold(value)) return undefined
   const teen = value % 10 === 0 ? value / 10 + 10 : value
   return { candidates: [teen].filter((one) => one !== value && isSold(one)), because: "no size is called that" }

@@ -16,7 +16,7 @@ import { dropStrayNumbers } from "./dropStrayNumbers"
 import { answersOnly, isYesNoAsked, readAbsence, readAnswer } from "./readAnswer"
 import { readCommand } from "./readCommand"
 import { readNote } from "./readNote"
-import { readServices } from "./readServices"
+import { askPart, readServices } from "./readServices"
 import { isTimeAsked, readTimes } from "./readTimes"
 import { type Language, readUtterance } from "./readUtterance"
 import { repairReadBack } from "./repairReadBack"
@@ -38,6 +38,8 @@ export function interpretText(text: string, context: Context, language: Language
   if (polarity) return polarity
   const time = isTimeAsked(context) ? readTimes(utterance, context) : null
   if (time) return time
+  const nearPart = askPart(utterance, context, language)
+  if (nearPart) return { facts: [], ask: nearPart, command: null }
   const absence = readAbsence(utterance, context)
   if (absence) return absence
   const answers = answersOnly(utterance)
@@ -132,6 +134,7 @@ function doubtOfAnswer(
     }
   if (context.asked === "distance" && utterance.islands.some((one) => one.rule === "distance.place") && isClear)
     return { kind: "distance", because: "there was no number in it" }
+  if (isUnreadable(utterance, context)) return { kind: context.asked!, because: "it could not be read" }
   const isDone = utterance.islands.some((one) => one.rule === "steps.done") && utterance.islands.length === 1
   if (
     isDone &&
@@ -143,4 +146,17 @@ function doubtOfAnswer(
   )
     return { kind: "step_done", because: "it was not said what is done" }
   return null
+}
+
+/** "cannot read the fuse": what was asked is named, and not known. */
+function isUnreadable(utterance: Utterance, context: Context): boolean {
+  const alone: Readonly<Record<string, string>> = {
+    fuse_rating: "supply.fuseAlone",
+    neutral_csa: "size.tailsAlone",
+    polarity: "supply.polarityAlone",
+    resistance: "resistance.shownAlone",
+  }
+  const rule = alone[context.asked ?? ""]
+  const cannot = utterance.words.some((word) => /^(can't|cannot|couldn't|cannae|unable)$/.test(word))
+  return cannot && rule !== undefined && utterance.islands.some((one) => one.rule === rule)
 }

@@ -30,6 +30,7 @@ export const islandRules: readonly string[] = [
   "arrangement.arrangement",
   "quantity.foreign",
   "quantity.pipe",
+  "quantity.vague",
   "quantity.imperial",
   "distance.distance",
   "size.neutral",

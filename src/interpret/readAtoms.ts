@@ -34,6 +34,7 @@ export function readAtoms(tokens: readonly Token[], words: readonly string[], bo
     atomOf(token, words[at]!, at, book, ["bs", "en", "iec", "iso"].includes(words[at - 1] ?? "")),
   )
   joinTorn(atoms, tokens, words)
+  readPoints(atoms, tokens, words, book)
   readBesidePoint(atoms, tokens, words, book)
   readBeforeUnit(atoms, tokens, words, book)
   return atoms
@@ -77,6 +78,22 @@ function joinTorn(atoms: (Atom | null)[], tokens: readonly Token[], words: reado
       to: at + 2,
     }
     atoms[at + 1] = null
+  }
+}
+
+/** "0 pint 0 5": a sound-alike of the point counts between two numbers only. */
+function readPoints(atoms: (Atom | null)[], tokens: readonly Token[], words: readonly string[], book: WordBook): void {
+  const isDigit = (at: number) => atoms[at] !== null || book.soundAlikes.besidePoint.has(words[at] ?? "")
+  for (let at = 1; at + 1 < atoms.length; at += 1) {
+    if (
+      atoms[at] ||
+      !book.soundAlikes.point.has(words[at]!) ||
+      isEdgeGap(tokens[at]!.after) ||
+      isEdgeGap(tokens[at - 1]!.after)
+    )
+      continue
+    if (atoms[at - 1] && isDigit(at + 1))
+      atoms[at] = { role: "point", value: 0, text: "point", from: at, to: at + 1, isDoubtful: false }
   }
 }
 

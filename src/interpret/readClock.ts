@@ -61,7 +61,7 @@ function readFace(core: string, half: Face["half"]): Face | null {
   if (past) return faceAround(minutesOf(past[1] ?? past[3]!), past[4]!, Number(past[5]), half)
   const halfHour = /^half (\d{1,2})$/.exec(core)
   if (halfHour) return asFace(Number(halfHour[1]), 30, half)
-  const figures = /^(\d{1,2})[:.](\d{2})$/.exec(core) ?? /^(\d{2})(\d{2})$/.exec(core)
+  const figures = /^(\d{1,2})[:.](\d{2})$/.exec(core) ?? /^(\d{2})(\d{2})(?: hours| hrs)?$/.exec(core)
   if (figures) return asFace(Number(figures[1]), Number(figures[2]), half)
   const hundred = /^(?:oh |nought |zero )?(\d{1,2}) hundred(?: hours)?$/.exec(core)
   if (hundred) return asFace(Number(hundred[1]), 0, half)

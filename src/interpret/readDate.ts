@@ -16,6 +16,7 @@ const monthShape = `(january|february|march|april|may|june|july|august|september
 /** Reads the words of a date; `isPast` when it is of something that was done. Null when they hold none. */
 export function readDate(words: readonly string[], now: LocalMoment, isPast: boolean): DateReading {
   const text = joinYears(words.join(" "))
+  if (/^\d{1,2}th (of )?\d{1,2}th$/.test(text)) return { candidates: [], because: "the month was not named" }
   const found =
     readRelative(text, now, isPast) ??
     readWeekday(text, now, isPast) ??
@@ -54,9 +55,15 @@ function readRelative(text: string, now: LocalMoment, isPast: boolean): DateRead
   if (/^tomorrow( morning| afternoon)?$/.test(text)) return { day: addDays(now, 1) }
   if (/^day after tomorrow$/.test(text)) return { day: addDays(now, 2) }
   if (/^(a )?week today$|^today week$|^(a )?week from today$/.test(text)) return { day: addDays(now, 7) }
+  if (/^(a )?(year|month) (today|from today|from now|this day)$|^this day next year$/.test(text))
+    return { day: addMonths(now, text.includes("month") ? 1 : 12) }
   if (/^(a )?fortnight today$|^today fortnight$/.test(text)) return { day: addDays(now, 14) }
   if (/^(a )?week (tomorrow|from tomorrow)$/.test(text)) return { day: addDays(now, 8) }
-  if (/^(next|this|on next) (week|month|year)$|\bend of\b|\bsome ?time\b|\bcouple\b|\bfew\b/.test(text))
+  if (
+    /^(next|this|on next) (week|month|year)$|\bend of\b|\bsome ?time\b|\bcouple\b|\bfew\b|\bweek after next\b|^\d{4}$|^\d{1,2}th$/.test(
+      text,
+    )
+  )
     return { candidates: [], because: "the day was not said" }
   return readInterval(text, now, isPast)
 }

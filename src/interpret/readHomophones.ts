@@ -5,8 +5,8 @@
 
 import { readLines } from "./readLines"
 
-/** Where a sound-alike counts: inside a grammar phrase, before a unit or "hundred", beside the point, or as a unit. */
-export const places = ["phrase", "beforeUnit", "besidePoint", "unit", "spelling"] as const
+/** Where a sound-alike counts: inside a grammar phrase, before a unit or "hundred", beside the point, as the point, as a unit, or as a whole answer that names a part. */
+export const places = ["phrase", "beforeUnit", "besidePoint", "unit", "spelling", "point", "part"] as const
 export type HomophonePlace = (typeof places)[number]
 
 export const trusts = ["sure", "asked", "doubt"] as const

@@ -49,6 +49,8 @@ function settleGroup(group: readonly NumberReading[], row: AtomRow): readonly Nu
 }
 
 function markDoubtfulWords(one: NumberReading, row: AtomRow): NumberReading {
+  if (["minus", "negative"].includes(row.words[one.from - 1] ?? "") && touches(row, one.from))
+    return { ...one, doubt: { candidates: [one.value], because: "a minus cannot be meant" } }
   const isDoubtful = row.atoms.slice(one.from, one.to).some((atom) => atom?.isDoubtful)
   if (!isDoubtful || one.doubt) return one
   return { ...one, doubt: { candidates: [one.value], because: "a word may not have been a number" } }
@@ -136,11 +138,12 @@ function readFromFigure(row: AtomRow, at: number): NumberReading | null {
 function readSplitFigure(row: AtomRow, at: number): NumberReading | null {
   const text = row.atoms[at]!.text
   const next = row.atoms[at + 1]
-  if (next?.role !== "figure" || !/^(0|\.0|0\.0|0)$/.test(text)) return null
+  const isWholeAndPoint = /^\d{1,3}$/.test(text) && next?.role === "figure" && /^\.\d+$/.test(next.text)
+  if (next?.role !== "figure" || !(isWholeAndPoint || /^(0|\.0|0\.0)$/.test(text))) return null
   const gap = row.tokens[at]!.after
   const joined = `${text}${gap === "stop" ? "." : ""}${next.text}`
   const isWhole =
-    gap === "space" ? /^0?\.\d+$/.test(joined) : gap === "stop" && text === "0" && /^0\.\d{2,}$/.test(joined)
+    gap === "space" ? /^\d*\.\d+$/.test(joined) : gap === "stop" && text === "0" && /^0\.\d{2,}$/.test(joined)
   if (!isWhole) return null
   const figure = readFigure(joined)
   return reading(at, next.to, figure.text, { ...figure, spoken: false, isSplit: text.includes(".") })
@@ -181,7 +184,8 @@ const withFraction = (whole: NumberReading, part: number, to: number): NumberRea
 /** "fif" lost its ending: fifteen, fifty or five. */
 function readStub(row: AtomRow, at: number): NumberReading {
   const { value, to } = row.atoms[at]!
-  const candidates = [value + 10, value * 10, value]
+  const isTorn = row.words[at]!.endsWith("t")
+  const candidates = [value + 10, value * 10, ...(isTorn ? [] : [value])]
   return reading(at, to, String(value), {
     shape: "none",
     doubt: { candidates, because: "the end of the number was not heard" },

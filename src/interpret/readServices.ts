@@ -9,6 +9,7 @@ import { isBond, knownServices } from "../facts/Item"
 import type { Mention } from "./assignSubjects"
 import type { Claim } from "./Claim"
 import type { Clauses } from "./Clauses"
+import type { Language } from "./readUtterance"
 import type { Utterance } from "./Utterance"
 
 interface Site {
@@ -70,6 +71,17 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
   )
   if (!isPlain && context.asked !== "service") return false
   return claims.length === 0 ? strange.length === 0 : strange.length <= 1 && claims.some((claim) => claim.doubt)
+}
+
+/** An answer that only sounds like a part's name, or points at a part without a name. */
+export function askPart(utterance: Utterance, context: Context, { book }: Language): Ask | null {
+  if (context.asked !== "service") return null
+  const text = utterance.words.join(" ")
+  const known = book.soundAlikes.part.get(text)
+  if (known) return { kind: "service", candidates: [known.meant], because: "that was close to the name of a part" }
+  if (/^(the )?(other|next|first|last|small|big|same|this|that) (pipe|one|bond|line|main)$/.test(text))
+    return { kind: "service", because: "the part was not named" }
+  return null
 }
 
 function askNear({ utterance, claims, context }: Site): Ask | null {

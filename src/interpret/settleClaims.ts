@@ -117,7 +117,8 @@ function dropResolvedDoubts(claims: readonly Claim[]): Claim[] {
 
 function doubtConflicts(claims: readonly Claim[]): Claim[] {
   const settled: Claim[] = []
-  for (const claim of claims) {
+  const spelled = claims.find((one) => one.isSpelled)
+  for (const claim of claims.filter((one) => !spelled || one === spelled || one.kind !== spelled.kind)) {
     const at = settled.findIndex(
       (one) =>
         one.kind === claim.kind && one.kind !== "step_done" && one.subject === claim.subject && isDifferent(one, claim),

@@ -64,6 +64,10 @@ export function tokenise(text: string): Token[] {
       push(found.text, found.end, found.isFigure)
       continue
     }
+    if (isMinus(text, at)) {
+      push("minus", at + 1, false)
+      continue
+    }
     const skipped = endOf(notSpeech, text, at)
     const next: Gap = skipped ? "space" : gapOf(text, at)
     if (strength.indexOf(next) > strength.indexOf(gap)) gap = next
@@ -107,6 +111,10 @@ function prefixed(prefix: string): string {
   if (prefix === "M") return "megohms?"
   return prefix.toLowerCase() === "k" ? "kilohms" : `${prefix.toLowerCase()}ohms`
 }
+
+/** A dash that leans on a figure from the left is a sign: "-0.05". */
+const isMinus = (text: string, at: number): boolean =>
+  /[-−–]/.test(text[at]!) && /[\d.]/.test(text[at + 1] ?? "") && (at === 0 || /[\s,;:]/.test(text[at - 1]!))
 
 function gapOf(text: string, at: number): Gap {
   const mark = gaps[text[at]!]
