@@ -11,3 +11,9 @@ export const isPipe = (item: Item): boolean => !steelwork.test(item)
 
 /** Heating pipes go round inside: they come in nowhere. */
 export const comesIn = (item: Item): boolean => isPipe(item) && item !== "heating"
+
+/**
+ * Whether the job wants a reading of this part. Nobody is asked to open an earthing conductor for one: while it is off,
+ * the whole installation has no earth. What was read of it anyway is judged like any other reading.
+ */
+export const wantsReading = (item: Item): boolean => item !== "earthing_conductor"

@@ -9,7 +9,7 @@ export const bondIsConnected = defineRule({
   title: "The bond is connected to the main earthing terminal.",
   source: { standard: "BS 7671", edition: "2008 text", clause: "542.4.1" },
   status: "direct",
-  of: ["main_bond", "earthing_conductor"],
+  of: ["main_bond"],
   needs: z.object({ item: knownAs.item, connectedToMet: knownAs.flag }),
   limits: {},
   judge: ({ item, connectedToMet }) =>

@@ -4,7 +4,8 @@
  */
 import { z } from "zod"
 import { knownAs } from "../knownAs"
-import { defineRule, fails, notApplicable } from "../Rule"
+import { wantsReading } from "../partKind"
+import { asks, defineRule, fails, notApplicable } from "../Rule"
 import { sayItem } from "../sayings"
 
 export const bondIsNotOpen = defineRule({
@@ -15,11 +16,13 @@ export const bondIsNotOpen = defineRule({
   of: ["main_bond", "earthing_conductor", "supplementary_bond"],
   needs: z.object({
     item: knownAs.item,
-    ohms: knownAs.ohms,
+    ohms: knownAs.ohms.optional(),
     ohmsQualifier: knownAs.qualifier.optional(),
   }),
   limits: {},
   judge({ item, ohms, ohmsQualifier }) {
+    if (ohms === undefined)
+      return wantsReading(item) ? asks("ohms") : notApplicable("It was not read, and need not be.")
     if (ohms !== null && ohmsQualifier !== ">") return notApplicable("The reading is a figure.")
     const limit = ohms === null ? "" : ` (above ${ohms} Ω)`
     return fails("warn", {
@@ -39,5 +42,7 @@ export const bondIsNotOpen = defineRule({
     { given: { item: "gas", ohms: 0.05 }, verdict: "notApplicable" },
     { given: { item: "gas", ohms: 0.05, ohmsQualifier: "<" }, verdict: "notApplicable" },
     { given: { item: "gas" }, verdict: "asks" },
+    { given: { item: "earthing_conductor" }, verdict: "notApplicable" },
+    { given: { item: "earthing_conductor", ohms: null, ohmsQualifier: ">" }, verdict: "fails", severity: "warn" },
   ],
 })

@@ -9,7 +9,7 @@ export const leadsWereNulled = defineRule({
   title: "The leads are nulled, or their resistance taken off, before a bond is read.",
   source: { standard: "guidance", edition: "GN3 as quoted", clause: "continuity of protective conductors" },
   status: "direct",
-  of: ["main_bond", "earthing_conductor", "supplementary_bond"],
+  of: ["main_bond", "supplementary_bond"],
   needs: z.object({ item: knownAs.item, readWithLeadsNulled: knownAs.flag, ohms: knownAs.ohms.optional() }),
   limits: {},
   judge({ item, ohms, readWithLeadsNulled }) {

@@ -9,7 +9,7 @@ export const oneEndWasOff = defineRule({
   title: "One end of a bond is off while it is read.",
   source: { standard: "guidance", edition: "GN3 as quoted", clause: "test method 2" },
   status: "direct",
-  of: ["main_bond", "earthing_conductor", "supplementary_bond"],
+  of: ["main_bond", "supplementary_bond"],
   needs: z.object({ item: knownAs.item, readWithOneEndOff: knownAs.flag, ohms: knownAs.ohms.optional() }),
   limits: {},
   judge({ item, ohms, readWithOneEndOff }) {

@@ -3,88 +3,38 @@
  * findings, because different things are wrong. 0.05 Ω decides nothing here: it is a length of cable in disguise.
  */
 import { z } from "zod"
-import type { Qualifier } from "../../facts/Quantity"
-import type { Instrument } from "../../facts/Situation"
-import { expectedOhms, type OhmsBand, usualInstrument } from "../expectedOhms"
-import { figure, hundredths } from "../figures"
+import { expectedOhms, usualInstrument } from "../expectedOhms"
 import { knownAs } from "../knownAs"
-import { defineRule, fails, notApplicable, passes, type Says, type Verdict } from "../Rule"
-import { sayAbout, sayItem, sayMetres, sayMm2, sayOhms } from "../sayings"
-import { continuityAdvice } from "../tables/continuityAdvice"
-import { whatFits } from "../whatFits"
+import { wantsReading } from "../partKind"
+import { asks, defineRule, fails, notApplicable, passes, type Verdict } from "../Rule"
+import { type ReadRun, sayReading } from "./sayReading"
 
-const { acceptOhms, quotedOhms } = continuityAdvice.rows[0]!
+const needs = z.object({
+  item: knownAs.item,
+  csaMm2: knownAs.positive.optional(),
+  lengthM: knownAs.positive.optional(),
+  ohms: knownAs.ohms.optional(),
+  ohmsQualifier: knownAs.qualifier.optional(),
+  instrument: knownAs.instrument,
+})
 
-interface Given {
-  item: string
-  csaMm2: number
-  lengthM: number
-  ohms: number | null
-  ohmsQualifier?: Qualifier | undefined
-  instrument: Instrument
-}
-
-const describeInstrument = ({ percent, digits, digitOhms, assumed }: Instrument) =>
-  `instrument error ${percent} % and ${digits} digits of ${digitOhms} Ω${assumed ? " (assumed until it is set)" : ""}`
-
-const shownBand = ({ csaMm2, lengthM, instrument }: Given, band: OhmsBand) =>
-  `${lengthM} m of ${csaMm2} mm² copper should read about ${hundredths(band.nominal)} Ω, and anything from ` +
-  `${hundredths(band.low)} to ${hundredths(band.high)} Ω may be good: ${describeInstrument(instrument)}, 0 to 30 °C, ` +
-  "the real conductor, the paced length and the joints."
-
-const says = (given: Given, ohms: number, band: OhmsBand, which?: "below" | "above"): Says => {
-  const { item, csaMm2, lengthM, instrument } = given
-  const head = `${sayItem(item)}: ${sayOhms(ohms)} is`
-  const run = `${sayMetres(lengthM)} of ${sayMm2(csaMm2)}`
-  const expected = `Look for ${sayAbout(band.nominal)}.`
-  const spoken = {
-    below: `${head} too low for ${run}. ${expected} See that one end is off and the leads are nulled once, then test again.`,
-    above: `${head} too high for ${run}. ${expected} Look at the joints and the length, then test again.`,
-    none: `${sayItem(item)}: ${sayOhms(ohms)} fits ${run}.`,
-  }[which ?? "none"]
-  const causes = {
-    below:
-      "Nulled twice, a second path because the other end was not taken off, another pipe, or a shorter or bigger " +
-      "conductor than was said.",
-    above:
-      "A poor joint, a dirty pipe, leads not nulled, or a longer or smaller conductor than was said. " +
-      `Guidance as quoted accepts up to ${acceptOhms} Ω where less is expected; ${quotedOhms} Ω is not a limit.`,
-    none: "",
-  }[which ?? "none"]
-  const fits = which === undefined ? "" : ` ${whatFits(ohms, given)}`
-  return {
-    spoken,
-    shown: `${figure(ohms)} Ω. ${shownBand(given, band)} ${causes}${fits}`.trim(),
-    ...(which && { which }),
-    inputs: {
-      ohms,
-      csaMm2,
-      lengthM,
-      expectedOhms: Number(figure(band.nominal)),
-      lowOhms: Number(figure(band.low)),
-      highOhms: Number(figure(band.high)),
-      instrumentPercent: instrument.percent,
-      instrumentDigits: instrument.digits,
-      instrumentAssumed: instrument.assumed,
-    },
-    working: {
-      row: `${csaMm2} mm² copper: ${figure(band.ohmsPerM * 1000)} Ω/km at 20 °C`,
-      formula: "ohms = ohms per metre × length",
-      numbers: `${figure(band.ohmsPerM)} Ω/m × ${lengthM} m`,
-      result: `${figure(band.nominal)} Ω, band ${figure(band.low)} to ${figure(band.high)} Ω`,
-    },
-  }
-}
-
-const judge = (given: Given): Verdict => {
-  const { ohms, ohmsQualifier } = given
-  if (ohms === null || ohmsQualifier === ">") return notApplicable("An over-range reading has a rule of its own.")
-  const expected = expectedOhms(given)
+const judgeReading = (run: ReadRun, ohms: number): Verdict => {
+  const expected = expectedOhms(run)
   if (!expected.ok) return notApplicable(expected.because)
   const band = expected.value
-  if (ohms < band.low) return fails("warn", says(given, ohms, band, "below"))
-  if (ohmsQualifier !== undefined && ohms > band.high) return notApplicable("Less than a high figure says nothing.")
-  return ohms > band.high ? fails("warn", says(given, ohms, band, "above")) : passes(says(given, ohms, band))
+  if (ohms < band.low) return fails("warn", sayReading(run, ohms, band, "below"))
+  if (run.ohmsQualifier !== undefined && ohms > band.high) return notApplicable("Less than a high figure says nothing.")
+  return ohms > band.high ? fails("warn", sayReading(run, ohms, band, "above")) : passes(sayReading(run, ohms, band))
+}
+
+const judge = ({ csaMm2, lengthM, ohms, ...rest }: z.infer<typeof needs>): Verdict => {
+  if (ohms === undefined && !wantsReading(rest.item)) return notApplicable("It was not read, and need not be.")
+  if (csaMm2 === undefined || lengthM === undefined || ohms === undefined) {
+    const named = { csaMm2, lengthM, ohms }
+    return asks(...(["csaMm2", "lengthM", "ohms"] as const).filter((name) => named[name] === undefined))
+  }
+  if (ohms === null || rest.ohmsQualifier === ">") return notApplicable("An over-range reading has a rule of its own.")
+  return judgeReading({ ...rest, csaMm2, lengthM }, ohms)
 }
 
 const water = { item: "water", instrument: usualInstrument }
@@ -95,14 +45,7 @@ export const readingFitsConductor = defineRule({
   source: { standard: "IEC 60228", edition: "2004", clause: "Table 2, with the instrument's error" },
   status: "derived",
   of: ["main_bond", "earthing_conductor", "supplementary_bond"],
-  needs: z.object({
-    item: knownAs.item,
-    csaMm2: knownAs.positive,
-    lengthM: knownAs.positive,
-    ohms: knownAs.ohms,
-    ohmsQualifier: knownAs.qualifier.optional(),
-    instrument: knownAs.instrument,
-  }),
+  needs,
   limits: {},
   judge,
   examples: [
@@ -140,6 +83,13 @@ export const readingFitsConductor = defineRule({
         instrument: { ...usualInstrument, percent: 0, digits: 0 },
       },
       verdict: "passes",
+    },
+    { given: { ...water, item: "earthing_conductor", csaMm2: 16 }, verdict: "notApplicable" },
+    { given: { ...water, item: "earthing_conductor", csaMm2: 16, ohms: 0.5 }, verdict: "asks" },
+    {
+      given: { ...water, item: "earthing_conductor", csaMm2: 16, lengthM: 3, ohms: 0.5 },
+      verdict: "fails",
+      which: "above",
     },
     { given: { ...water, csaMm2: 10, lengthM: 26 }, verdict: "asks" },
     { given: { ...water, csaMm2: 10, ohms: 0.05 }, verdict: "asks" },
