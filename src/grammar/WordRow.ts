@@ -24,7 +24,7 @@ export interface GivenMatch {
 
 export interface WordRow {
   length: number
-  /** Ways of reading one place. */
+  /** Ways of reading one place; where a given rule begins, its form (`formOf`) is among them. */
   forms: ReadonlyArray<readonly WordForm[]>
   /** Whether the word at this place may be stepped over inside a phrase ("er", "like"). */
   isSkippable(at: number): boolean

@@ -9,11 +9,14 @@ export interface Node {
   expansion: Expansion
   nullable: boolean
   parts: readonly Node[]
-  /** Words it can begin with; null when it may begin with anything (it can be empty, or the caller reads it). */
+  /** Words it can begin with; null when it can be empty. */
   first: ReadonlySet<string> | null
 }
 
-/** Compiled rules by full name. `givenRules` are read by the caller, so they may begin with anything. */
+/** The form that marks a place where a rule that the caller reads itself begins. No grammar word looks like it. */
+export const formOf = (rule: string): string => `<${rule}>`
+
+/** Compiled rules by full name. `givenRules` are read by the caller, and begin where their form stands. */
 export function compileRules(set: GrammarSet, givenRules: ReadonlySet<string>): ReadonlyMap<string, Node> {
   const nullable = findNullableRules(set)
   const nodes = new Map<string, Node>()
@@ -29,7 +32,7 @@ export function compileRules(set: GrammarSet, givenRules: ReadonlySet<string>): 
       case "word":
         return new Set([expansion.word])
       case "ref":
-        return givenRules.has(expansion.rule) ? null : nodeOfRule(expansion.rule).first
+        return givenRules.has(expansion.rule) ? new Set([formOf(expansion.rule)]) : nodeOfRule(expansion.rule).first
       case "sequence":
         return firstOfSequence(parts)
       case "choice":

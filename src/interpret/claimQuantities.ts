@@ -136,9 +136,19 @@ function measure(site: Site, kind: MeasuredKind, how: Measure): Claim | null {
       ? { ...number, shape: "whole" as const }
       : number
   const claim = decideQuantity({ kind, isAsked: site.asked === kind, ...how, number: plain }, from, to)
-  const isBare =
-    site.island.rule === "quantity.bare" || (hasTag(site.island, "cue") && tagValue(site.island, "unit") === undefined)
-  return { ...doubtSoundAlike(site, claim), isBare, ...(plain === number ? {} : { isSpelled: true }) }
+  return {
+    ...doubtSoundAlike(site, claim),
+    isBare: isBare(site, number, how),
+    ...(plain === number ? {} : { isSpelled: true }),
+  }
+}
+
+/** A number that only the question or a small word gives a field to. */
+function isBare({ utterance, island }: Site, number: NumberReading, { hasUnit }: Measure): boolean {
+  if (island.rule === "quantity.bare") return true
+  const isOpenIn =
+    hasTag(island, "cue") && utterance.words[island.from] === "in" && tagValue(island, "unit") === undefined
+  return isOpenIn || (island.rule === "resistance.reading" && !hasUnit && number.lead === null)
 }
 
 /** "fifteen, one five": the same number again, digit by digit, settles how it sounded. */

@@ -85,7 +85,7 @@ function claimNulled(island: Island, asked: Step | null): Claim[] {
 function claimDone(utterance: Utterance, island: Island, asked: Step | null): Claim[] {
   const text = utterance.words.slice(island.from, island.to).join(" ")
   if (asked)
-    return isLoose(text, asked)
+    return isLoose(text, asked) || !isShort(utterance)
       ? []
       : [{ kind: "step_done", value: asked, from: island.from, to: island.to, isBare: true }]
   const things = utterance.islands.filter(
@@ -97,6 +97,17 @@ function claimDone(utterance: Utterance, island: Island, asked: Step | null): Cl
     return step ? [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false } as Claim] : []
   })
 }
+
+/** Words that may stand beside an answer to a step question. */
+const smallWords = new Set(
+  "it it's that that's this she she's he they them those i i've we've we did do and yes yeah aye yep oh so well done got no one job all of ta tis 'tis em 'em you know been your it'll that'll me you're course".split(
+    " ",
+  ),
+)
+
+/** "on" in a longer sentence is no answer: "room for one more on top". */
+const isShort = (utterance: Utterance): boolean =>
+  utterance.leftovers.every((one, at) => one === null || one === "skippable" || smallWords.has(utterance.words[at]!))
 
 /** Whether the word says something else than the step asked: "on" does not say that leads are nulled. */
 function isLoose(text: string, asked: Step): boolean {

@@ -23,7 +23,7 @@ const beforeNumber = new Set(
 
 /** Words whose numbers are names. */
 const labels = new Set(
-  "flat number room unit bay plot house floor circuit way page item job shop door phase block extension route gate code".split(
+  "flat number room unit bay plot house floor circuit way page item job shop door phase block extension route gate code you me us him".split(
     " ",
   ),
 )

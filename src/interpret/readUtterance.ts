@@ -3,6 +3,7 @@
  * that match, the set is taken that covers most words with fewest phrases; a number that runs into another is never
  * split for a longer phrase.
  */
+import { formOf } from "../grammar/compileRules"
 import type { GrammarMatcher } from "../grammar/GrammarMatcher"
 import type { GivenMatch, WordForm, WordRow } from "../grammar/WordRow"
 import { askedRules, islandRules, numberRule } from "./islandRules"
@@ -19,6 +20,7 @@ export interface Language {
   book: WordBook
 }
 
+const numberForm: WordForm = { word: formOf(numberRule), doubt: 0 }
 const trustDoubt = { sure: 0, asked: 1, doubt: 2 } as const
 
 /** Takes a text apart; `asked` lets the answers to one question count. */
@@ -43,7 +45,10 @@ function findIslands(
   const insides = new Set(numbers.flatMap((one) => range(one.from + 1, one.to)))
   const row: WordRow = {
     length: tokens.length,
-    forms: words.map((word, at) => formsOf(word, tokens[at]!, insides.has(at), book)),
+    forms: words.map((word, at) => [
+      ...formsOf(word, tokens[at]!, insides.has(at), book),
+      ...(starts.has(at) ? [numberForm] : []),
+    ]),
     isSkippable: (at) => skippable.has(words[at]!) && !starts.has(at),
     isEdge: (at) => at > 0 && at < tokens.length && isEdgeGap(tokens[at - 1]!.after) && !insides.has(at),
     given: (rule, at) => (rule === numberRule ? givenNumber(starts.get(at)) : undefined),
@@ -51,7 +56,7 @@ function findIslands(
   const session = matcher.over(row)
   const found: Island[] = []
   for (let at = 0; at < tokens.length; at += 1)
-    for (const rule of rules)
+    for (const rule of rules.filter((one) => matcher.mayBegin(one, at, row)))
       for (const match of session.match(rule, at))
         if (match.end > at) found.push({ rule, from: at, to: match.end, tags: match.tags, doubt: match.doubt })
   return found.filter(
