@@ -11,6 +11,7 @@ import type { Engine } from "./engine"
 import { jsgfWords } from "./jsgfWords"
 import { loadDecoder, type RawDecoder } from "./loadDecoder"
 import { marginOf } from "./margins"
+import { createNoiseAdapter } from "./noiseAdapter"
 import { rivalGrammar } from "./numberRivals"
 import { phoneLoop, phoneWords } from "./phoneLoop"
 
@@ -35,13 +36,15 @@ export interface Recogniser {
 
 /** Throws where the pack is not a model: see `loadDecoder`. */
 export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser => {
-  // Scores of two decodings can only be compared when each frame is scored by all of the model.
-  const settings = { compallsen: true }
+  // Scores of two decodings can only be compared when each frame is scored by all of the model. The engine's own noise
+  // removal is off: the model is fitted to the noise instead.
+  const settings = { compallsen: true, remove_noise: false }
   const main = loadDecoder(engine, files, settings)
   const rival = loadDecoder(engine, files, settings)
   phoneWords.forEach((word, index) => {
     addWord(rival, word, index === phoneWords.length - 1)
   })
+  const fitToNoise = createNoiseAdapter(engine, files, [main, rival])
   let taken: string | null = null
 
   const take = (grammar: EarGrammar): Outcome => {
@@ -61,6 +64,7 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
 
   const hear = (samples: Float32Array): Hearing | null => {
     if (taken === null || samples.length < shortest * files.pack.rateHz) return null
+    fitToNoise(samples)
     const best = decode(engine, main, samples)
     const free = best && against(phoneLoop, samples)
     if (!best || best.words.length === 0 || !free) return null

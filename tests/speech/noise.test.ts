@@ -1,0 +1,108 @@
+/** The mathematics behind hearing in noise: cepstra there and back, noise told from speech, means moved by noise. */
+import { describe, expect, test } from "vitest"
+import { cepstraCount, createCepstraTransform, multiply } from "../../src/speech/cepstra"
+import { compensateMeans } from "../../src/speech/compensateMeans"
+import { hearNoise } from "../../src/speech/hearNoise"
+import { findFloats } from "../../src/speech/noiseAdapter"
+import { readMeans } from "../../src/speech/readMeans"
+import { noiseFrom } from "./madeUpSound"
+
+const transform = createCepstraTransform(25, 22)
+const far = (one: ArrayLike<number>, other: ArrayLike<number>) =>
+  Array.from(one).reduce((most, x, n) => Math.max(most, Math.abs(x - other[n]!)), 0)
+
+test("a smooth spectrum survives the way to cepstra and back", () => {
+  const smooth = Float64Array.from({ length: 25 }, (_, band) => 10 + 3 * Math.cos((Math.PI * 2 * (band + 0.5)) / 25))
+  const cepstra = multiply(transform.forward, smooth, 25)
+  expect(far(multiply(transform.back, cepstra, cepstraCount), smooth)).toBeLessThan(1e-9)
+  expect(cepstra[0]).toBeCloseTo(10 * Math.sqrt(25), 6)
+})
+
+/** Half a second of noise, half a second of speech 30 dB above it, in bands that differ. */
+const spectrum = () => {
+  const noise = noiseFrom(3)
+  const frames = 100
+  const data = new Float32Array(frames * 25)
+  for (let at = 0; at < frames; at++)
+    for (let band = 0; band < 25; band++) data[at * 25 + band] = band / 5 + 0.3 * noise() + (at >= 50 ? 6.9 : 0)
+  return { data, bands: 25 }
+}
+
+test("noise is told from speech, band by band, and how far apart they are", () => {
+  const { noise, snrDb, heardMean, cleanMean } = hearNoise(spectrum())
+  expect(
+    far(
+      noise,
+      Array.from({ length: 25 }, (_, band) => band / 5),
+    ),
+  ).toBeLessThan(0.3)
+  expect(snrDb).toBeGreaterThan(28)
+  expect(snrDb).toBeLessThan(32)
+  expect(heardMean.every((x, band) => cleanMean[band]! < x)).toBe(true)
+})
+
+describe("means in noise", () => {
+  const layout = { codebooks: 1, densities: 2 }
+  const sounds = [4, -4].map((tilt) =>
+    multiply(
+      transform.forward,
+      Float64Array.from({ length: 25 }, (_, band) => tilt * Math.cos((Math.PI * band) / 25)),
+      25,
+    ),
+  )
+  const changes = Array.from({ length: 4 * cepstraCount }, (_, n) => ((n * 7) % 5) - 2)
+  const clean = Float32Array.from([...sounds.flatMap((one) => [...one]), ...changes])
+  const level = (db: number) => new Float64Array(25).fill(db)
+  const fitted = (noise: number) =>
+    compensateMeans(clean, layout, transform, {
+      noise: level(noise),
+      heardMean: level(0),
+      cleanMean: level(0),
+      snrDb: 0,
+    })
+
+  test("without noise the model stays as it is", () => {
+    expect(far(fitted(-60), clean)).toBeLessThan(1e-3)
+  })
+
+  test("where noise drowns everything, all sounds are that noise and nothing changes", () => {
+    const drowned = fitted(60)
+    expect(far(drowned.subarray(0, cepstraCount), drowned.subarray(cepstraCount, 2 * cepstraCount))).toBeLessThan(1e-3)
+    expect(far(drowned.subarray(2 * cepstraCount), new Float32Array(4 * cepstraCount))).toBeLessThan(1e-3)
+  })
+
+  test("in between, two sounds come nearer to each other", () => {
+    const apart = (means: Float32Array) =>
+      far(means.subarray(0, cepstraCount), means.subarray(cepstraCount, 2 * cepstraCount))
+    expect(apart(fitted(0))).toBeLessThan(apart(clean))
+    expect(apart(fitted(0))).toBeGreaterThan(0.1)
+  })
+})
+
+describe("the means of a model file", () => {
+  const file = (values: number[], sizes = [0x11223344, 1, 3, 1, 13, 13, 13, values.length]) => {
+    const header = new TextEncoder().encode("s3\nversion 1.0\nchksum0 yes\n      endhdr\n")
+    const bytes = new Uint8Array(header.length + 4 * (sizes.length + values.length))
+    bytes.set(header)
+    const view = new DataView(bytes.buffer)
+    for (const [n, size] of sizes.entries()) view.setInt32(header.length + 4 * n, size, true)
+    for (const [n, value] of values.entries()) view.setFloat32(header.length + 32 + 4 * n, value, true)
+    return bytes
+  }
+  const values = Array.from({ length: 39 }, (_, n) => n / 2)
+
+  test("are read with their layout", () => {
+    expect(readMeans(file(values))).toEqual({ codebooks: 1, densities: 1, values: Float32Array.from(values) })
+  })
+
+  test("are left alone where the layout is another", () => {
+    expect(readMeans(file(values, [0x11223344, 1, 1, 1, 39, 0, 0, 39]))).toBeNull()
+    expect(readMeans(file(values).slice(0, 90))).toBeNull()
+    expect(readMeans(new TextEncoder().encode("<!doctype html>"))).toBeNull()
+  })
+})
+
+test("a run of floats is found wherever all of it lies, and nowhere else", () => {
+  const memory = Float32Array.from([1, 2, 3, 1, 2, 4, 1, 2, 3, 1, 2])
+  expect(findFloats(memory, Float32Array.from([1, 2, 3]))).toEqual([0, 6])
+})
