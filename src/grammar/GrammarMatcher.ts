@@ -76,7 +76,7 @@ export class GrammarMatcher {
       case "ref":
         return matchRule(expansion.rule, at)
       case "choice":
-        return best(node.parts.flatMap((part) => this.matchNode(part, at, row, matchRule)))
+        return this.matchChoice(node, at, row, matchRule)
       case "sequence": {
         let paths: readonly Path[] = [{ end: at, tags: null, doubt: 0 }]
         for (const part of node.parts) {
@@ -107,6 +107,13 @@ export class GrammarMatcher {
           ),
         }))
     }
+  }
+
+  private matchChoice(node: Node, at: number, row: WordRow, matchRule: RuleMatch): readonly Path[] {
+    const found: Path[] = []
+    for (const part of alternativesAt(node, at, row))
+      found.push(...this.matchNode(node.parts[part]!, at, row, matchRule))
+    return best(found)
   }
 
   private extend(
@@ -149,6 +156,14 @@ function emptyTags(node: Node, at: number): TagList | null {
 
 function canBegin(first: ReadonlySet<string>, at: number, row: WordRow): boolean {
   return at < row.length && row.forms[at]!.some((form) => first.has(form.word))
+}
+
+/** Alternatives that can begin here, in the order they were written. */
+function alternativesAt(node: Node, at: number, row: WordRow): readonly number[] {
+  const forms = at < row.length ? row.forms[at]! : []
+  const lists = forms.flatMap((form) => node.byFirst?.get(form.word) ?? [])
+  if (node.open.length === 0 && forms.length === 1) return lists
+  return [...new Set([...lists, ...node.open])].sort((one, other) => one - other)
 }
 
 function matchWord(word: string, at: number, row: WordRow): readonly Path[] {

@@ -11,6 +11,9 @@ export interface Node {
   parts: readonly Node[]
   /** Words it can begin with; null when it can be empty. */
   first: ReadonlySet<string> | null
+  /** Of a choice: its alternatives by the words they begin with, in written order, and those that may be empty. */
+  byFirst: ReadonlyMap<string, readonly number[]> | null
+  open: readonly number[]
 }
 
 /** The form that marks a place where a rule that the caller reads itself begins. No grammar word looks like it. */
@@ -44,10 +47,19 @@ export function compileRules(set: GrammarSet, givenRules: ReadonlySet<string>): 
   const compile = (expansion: Expansion): Node => {
     const parts = partsOf(expansion).map(compile)
     const isEmpty = isNullable(expansion, nullable)
-    return { expansion, nullable: isEmpty, parts, first: isEmpty ? null : firstOf(expansion, parts) }
+    const first = isEmpty ? null : firstOf(expansion, parts)
+    return { expansion, nullable: isEmpty, parts, first, ...indexChoice(expansion, parts) }
   }
   for (const name of set.keys()) nodeOfRule(name)
   return nodes
+}
+
+function indexChoice(expansion: Expansion, parts: readonly Node[]): Pick<Node, "byFirst" | "open"> {
+  if (expansion.type !== "choice") return { byFirst: null, open: [] }
+  const byFirst = new Map<string, number[]>()
+  for (const [at, part] of parts.entries())
+    for (const word of part.first ?? []) byFirst.set(word, [...(byFirst.get(word) ?? []), at])
+  return { byFirst, open: parts.flatMap((part, at) => (part.first ? [] : [at])) }
 }
 
 function partsOf(expansion: Expansion): readonly Expansion[] {

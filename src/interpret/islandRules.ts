@@ -81,4 +81,7 @@ export const islandRules: readonly string[] = [
 ]
 
 /** Rules that only count under one question. */
-export const askedRules: Readonly<Record<string, readonly string[]>> = { polarity: ["supply.polarityAnswer"] }
+export const askedRules: Readonly<Record<string, readonly string[]>> = {
+  polarity: ["supply.polarityAnswer"],
+  keep_reason: ["commands.reason", "commands.because"],
+}

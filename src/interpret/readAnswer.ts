@@ -48,6 +48,8 @@ function answerKind(rule: string, text: string): AnswerKind | null {
 
 /** "no gas", "none", "not here": the part asked after is not there. Only that part is closed by it. */
 export function readAbsence(utterance: Utterance, context: Context): Interpretation | null {
+  if (context.asked === "service" && isAbsenceOnly(utterance))
+    return { facts: [], ask: { kind: "service", because: "then which part is next?" }, command: null }
   const item = context.asked?.startsWith("service_present:") ? context.asked.slice("service_present:".length) : null
   if (!item) return null
   const denies =
@@ -63,6 +65,11 @@ export function readAbsence(utterance: Utterance, context: Context): Interpretat
     ? only({ kind: "deny", value: true, subject: context.item ?? item })
     : null
 }
+
+const isAbsenceOnly = (utterance: Utterance): boolean =>
+  utterance.islands.length > 0 &&
+  utterance.islands.every((one) => one.rule === "guards.absent") &&
+  utterance.leftovers.every((one) => one === null || one === "skippable")
 
 /** What the answer means under the open question. */
 export function readAnswer(kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation {

@@ -1,7 +1,7 @@
 /** Wishes that write nothing: "what's left", "what size should the water be", "stop listening". */
 import type { Command, Context, Interpretation } from "../facts/Interpretation"
 import { isEdgeGap } from "./Token"
-import { tagValue, type Utterance } from "./Utterance"
+import { type Island, tagValue, type Utterance } from "./Utterance"
 
 const withSubject = new Set(["whats_left", "what_size", "what_should_it_read", "how_long", "what_did_i_say"])
 
@@ -12,6 +12,7 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
   if (!island || !name) return null
   if (name === "new_part") return readNewPart(utterance, island.to)
   if (name === "keep_it") return readKeep(utterance, island.to)
+  if (name === "reason" || name === "because") return readReason(utterance, island, name)
   const isAlone =
     utterance.islands.every(
       (one) => one === island || /^(parts|answers\.(confirm|maybe|repeat)|repairs)/.test(one.rule),
@@ -21,6 +22,13 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
   const item = tagValue(island, "item") ?? (part && tagValue(part, "item")) ?? context.item
   const subject = withSubject.has(name) && item ? { subject: item } : {}
   return { facts: [], ask: null, command: { kind: name, ...subject } as Command }
+}
+
+/** An answer to why a warning is kept: a usual reason alone, or anything that begins with "because". */
+function readReason(utterance: Utterance, island: Island, name: string): Interpretation | null {
+  if (island.from > 1) return null
+  const first = name === "because" || utterance.words[island.from] === "because" ? island.from + 1 : island.from
+  return name === "because" || island.to === utterance.tokens.length ? readKeep(utterance, first) : null
 }
 
 function readKeep(utterance: Utterance, from: number): Interpretation {

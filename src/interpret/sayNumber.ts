@@ -42,4 +42,5 @@ const joinThousands = (value: number, scale: number, name: string) =>
     value % scale,
   )
 
-const join = (head: string, glue: string, rest: number) => (rest === 0 ? head : `${head}${glue}${sayWhole(rest)}`)
+const join = (head: string, glue: string, rest: number) =>
+  rest === 0 ? head : `${head}${glue}${sayWhole(rest).replace(/^a /, "one ")}`
