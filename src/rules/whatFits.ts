@@ -37,7 +37,7 @@ export const whatFits = (ohms: number, said: Said): string => {
   const { csaMm2, lengthM } = said
   const metres = longestRunM({ csaMm2 }, ohms)
   const sizes = sizesThatFit(ohms, said)
-  const shifted = [ohms / 10, ohms * 10].find((value) => value > 0 && fits(value, said))
+  const shifted = [ohms / 10, ohms * 10].find((value) => fits(value, said))
   const parts = [
     ...(metres.ok && metres.value >= 1 && metres.value <= 200
       ? [`about ${Math.round(metres.value)} m of ${csaMm2} mm²`]

@@ -71,3 +71,9 @@ test("a hint names a length between 1 and 200 m only, and a place of the point o
   expect(whatFits(0.9, said)).not.toContain("point")
   expect(whatFits(0.002, said)).toContain("With the point one place over, 0.02 Ω would fit.")
 })
+
+test("a hint counts the ends of a band, and one size is enough for it", () => {
+  const said = { csaMm2: 10, lengthM: 26, instrument }
+  expect(whatFits(must(expectedOhms({ csaMm2: 16, lengthM: 26 })).high, said)).toContain("26 m of 6 or 16 mm²")
+  expect(whatFits(0.04, { ...said, instrument: exact })).toContain("or 26 m of 16 mm²")
+})

@@ -77,3 +77,14 @@ test("a checker that remembers says what a fresh one says, and hands back what d
   const ofWater = (one: typeof before) => one.findings.find((finding) => finding.item === "water")
   expect(ofWater(after)).toBe(ofWater(before))
 })
+
+test("what is written alike counts as unchanged, even when it is another object", () => {
+  const checker = createChecker(pack)
+  const job = () => situation(pme, { item: "water", csaMm2: 10, lengthM: 8, ohms: 0.02 })
+  const reading = () => checker.check(job()).findings.find((finding) => finding.rule === "readingFitsConductor")
+  expect(reading()).toBe(reading())
+  const set = job()
+  set.instrument = { ...set.instrument, digits: 5 }
+  const before = reading()
+  expect(checker.check(set).findings.find((one) => one.rule === "readingFitsConductor")).not.toBe(before)
+})

@@ -78,12 +78,9 @@ export const bonding: Record<string, Make> = {
   "bs-51413": () => same(labelIsOn.of, ["main_bond", "electrode"]),
 }
 
-const insulations: Record<string, string> = {
-  "70C thermoplastic": "70C thermoplastic",
-  "90C thermoplastic": "90C thermoplastic",
-  "90C thermosetting": "90C thermosetting",
-  "70C/90C thermoplastic": "90C thermoplastic",
-}
+/** The insulations of a line: "70C/90C thermoplastic" stands for both. */
+const insulationsOf = (text: string) =>
+  text.startsWith("70C/90C") ? ["70C thermoplastic", "90C thermoplastic"] : [text]
 const metals: Record<string, string> = { Cu: "copper", Al: "aluminium", steel: "steel", lead: "lead" }
 const runOf = (situation: string) =>
   ({ not: "notInCable", "in ": "inCable", she: "sheath", ste: "conduit" })[situation.slice(0, 3)] as "inCable"
@@ -99,10 +96,14 @@ const kOfLine = (value: SharedValue): Comparison => {
       ["70C thermoplastic", "90C thermoplastic", "90C thermosetting"].map((name) => k(name)),
       numbersIn(value.expected),
     )
-  const name = insulations[insulation]!
-  return typeof value.expected === "number"
-    ? same([k(name), k(name, 400)], [value.expected, value.expected])
-    : same({ "csa<=300": k(name, 300), "csa>300": k(name, 301) }, value.expected)
+  const names = insulationsOf(insulation)
+  const each = names.map((name) => ({ "csa<=300": k(name, 300), "csa>300": k(name, 301) }))
+  const want =
+    typeof value.expected === "number" ? { "csa<=300": value.expected, "csa>300": value.expected } : value.expected
+  return same(
+    each,
+    names.map(() => want),
+  )
 }
 
 const kFromMemory: Record<string, Parameters<typeof kOf>[0]> = {

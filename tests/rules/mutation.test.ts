@@ -5,7 +5,7 @@ import { nameOf } from "./mutation/Mutant"
 import { makeMutants } from "./mutation/makeMutants"
 import { createTrier } from "./mutation/tryMutants"
 
-const share = 6
+const share = 4
 const quickFiles = ["edges", "sharedValues", "examples", "shown", "circuits"]
 
 test("changed figures and comparisons are noticed", { timeout: 60_000 }, async () => {

@@ -50,7 +50,7 @@ test.each(packs.map((pack) => [pack.id, pack] as const))("%s: any run of jobs, w
           expect(finding.status === "memory" && finding.severity !== "note").toBe(false)
       }
     }),
-    { numRuns: 60 },
+    { numRuns: 25 },
   )
 })
 

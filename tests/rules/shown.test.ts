@@ -166,7 +166,7 @@ test("values are printed with the digits they carry", () => {
     "1667",
     "22000",
   ])
-  expect([1000.4, 1004.4].map(figure)).toEqual(["1000", "1004"])
+  expect([999.5, 12_345.6].map(figure)).toEqual(["999.5", "12346"])
   expect(hundredths(0.0476)).toBe("0.05")
 })
 
@@ -176,12 +176,12 @@ test("values are said with their units, one of them without the plural", () => {
   expect(sayMillimetres(1)).toBe("one millimetre")
   expect(sayMillimetres(600)).toBe("six hundred millimetres")
   expect(sayOhms(0.05)).toBe("nought point nought five ohms")
-  expect([0, 0.004, 0.006, 0.047, 0.254].map(sayAbout)).toEqual([
+  expect([0, 0.004, 0.006, 0.047, 0.456].map(sayAbout)).toEqual([
     "under nought point nought one",
     "under nought point nought one",
     "about nought point nought one",
     "about nought point nought five",
-    "about nought point two five",
+    "about nought point four six",
   ])
   expect(sayItem("structural_steel")).toBe("Structural steel")
   expect(startWithNumber(16)).toBe("Sixteen")

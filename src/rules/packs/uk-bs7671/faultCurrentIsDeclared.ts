@@ -12,7 +12,7 @@ export const faultCurrentIsDeclared = defineRule({
   of: ["job"],
   needs: z.object({
     faultKa: z.number().positive().optional(),
-    phases: z.union([z.literal(1), z.literal(3)]).optional(),
+    phases: z.custom<1 | 3>().optional(),
   }),
   limits: {},
   judge({ faultKa, phases = 1 }) {
