@@ -1,7 +1,7 @@
 /** The band of an expected reading, worked by hand: 10 mm², 26 m, so 0.04758 Ω in the middle. */
 import { expect, test } from "vitest"
 import { expectedOhms, usualInstrument } from "../../src/rules/expectedOhms"
-import { readingFitsConductor } from "../../src/rules/shared/readingFitsConductor"
+import { readingFitsConductor } from "../../src/rules/universal/readingFitsConductor"
 import { whatFits } from "../../src/rules/whatFits"
 import { must } from "./comparing"
 import { instrument } from "./situations"

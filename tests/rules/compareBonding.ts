@@ -14,7 +14,7 @@ import { partNeedsBond } from "../../src/rules/packs/uk-bs7671/partNeedsBond"
 import { adiabaticBounds } from "../../src/rules/tables/adiabaticBounds"
 import { mainBondLimits } from "../../src/rules/tables/mainBondLimits"
 import { touchVoltage } from "../../src/rules/tables/touchVoltage"
-import { type Comparison, close, type Make, must, num, numbersIn, type SharedValue, same } from "./comparing"
+import { type CollectedValue, type Comparison, close, type Make, must, num, numbersIn, same } from "./comparing"
 
 export const bonding: Record<string, Make> = {
   "bs-5441-half": (v) => {
@@ -86,7 +86,7 @@ const runOf = (situation: string) =>
   ({ not: "notInCable", "in ": "inCable", she: "sheath", ste: "conduit" })[situation.slice(0, 3)] as "inCable"
 
 /** Every k of a line, with the small area first where two are given. */
-const kOfLine = (value: SharedValue): Comparison => {
+const kOfLine = (value: CollectedValue): Comparison => {
   const run = runOf(String(value.inputs.situation))
   const metal = metals[String(value.inputs.material)]!
   const insulation = String(value.inputs.insulation)

@@ -6,7 +6,7 @@ import { makeMutants } from "./mutation/makeMutants"
 import { createTrier } from "./mutation/tryMutants"
 
 const share = 4
-const quickFiles = ["edges", "sharedValues", "examples", "shown", "circuits"]
+const quickFiles = ["edges", "collectedValues", "examples", "shown", "circuits"]
 
 test("changed figures and comparisons are noticed", { timeout: 60_000 }, async () => {
   const all = makeMutants("src/rules/tables").filter((mutant) => !equivalents.some((one) => one.matches(mutant)))

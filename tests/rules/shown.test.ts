@@ -8,10 +8,11 @@ import { electrodeOhms } from "../../src/rules/packs/uk-bs7671/electrodeOhms"
 import { faultCurrentIsDeclared } from "../../src/rules/packs/uk-bs7671/faultCurrentIsDeclared"
 import { mainBondSize } from "../../src/rules/packs/uk-bs7671/mainBondSize"
 import { partNeedsBond } from "../../src/rules/packs/uk-bs7671/partNeedsBond"
+import { supplementaryOhms } from "../../src/rules/packs/uk-bs7671/supplementaryOhms"
 import type { Rule, Values } from "../../src/rules/Rule"
 import { sayAbout, sayItem, sayMetres, sayMillimetres, sayOhms, startWithNumber } from "../../src/rules/sayings"
-import { bondIsNotOpen } from "../../src/rules/shared/bondIsNotOpen"
-import { readingFitsConductor } from "../../src/rules/shared/readingFitsConductor"
+import { bondIsNotOpen } from "../../src/rules/universal/bondIsNotOpen"
+import { readingFitsConductor } from "../../src/rules/universal/readingFitsConductor"
 import { instrument } from "./situations"
 
 const shown = (rule: Rule, given: Values) => {
@@ -126,6 +127,13 @@ test("an electrode's limit is cut, not rounded up, and an unknown device is take
   expect(shown(electrodeOhms, { item: "electrode", ohms: 50, residualMa: 300 }).shown).toBe(
     "No more than 50 V / 300 mA = 166.6 Ω, and no more than 200 Ω.",
   )
+})
+
+test("a supplementary bond shows its limit cut, not rounded", () => {
+  expect(shown(supplementaryOhms, { item: "bathroom_supplementary", ohms: 2000, residualMa: 30 })).toMatchObject({
+    shown: "2000 Ω between the parts; no more than 50 V / 30 mA = 1666.6 Ω is wanted.",
+    inputs: { mostOhms: 1666.6 },
+  })
 })
 
 test("an extraneous part names both limits in kilohms", () => {

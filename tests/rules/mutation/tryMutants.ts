@@ -9,7 +9,7 @@ import type { Mutant } from "./Mutant"
 /** Quick ones first, so that most mutants end early. */
 export const testFiles = [
   "edges",
-  "sharedValues",
+  "collectedValues",
   "examples",
   "shown",
   "size",

@@ -1,8 +1,8 @@
 /** The pack of Australia and New Zealand. Thin: one table of unknown edition, and two figures from memory. */
 import type { Pack } from "../../Pack"
-import { sharedRules } from "../../shared/sharedRules"
 import { auBonding } from "../../tables/auBonding"
 import { auEarthing } from "../../tables/auEarthing"
+import { universalRules } from "../../universal/universalRules"
 import { auBondSize } from "./auBondSize"
 
 export const auNz3000: Pack = {
@@ -11,7 +11,7 @@ export const auNz3000: Pack = {
   edition: "AS/NZS 3000, edition not known",
   newer: "The page that the figures come from names no edition. Look in the one that is in force.",
   thin: true,
-  rules: [auBondSize, ...sharedRules],
+  rules: [auBondSize, ...universalRules],
   tables: [auEarthing, auBonding],
   questions: [],
 }

@@ -1,12 +1,12 @@
 /** The international pack. Thin: floors and tables as far as public pages and one national edition show them. */
 import type { Pack } from "../../Pack"
-import { sharedRules } from "../../shared/sharedRules"
 import { conductorResistance } from "../../tables/conductorResistance"
 import { iecBondLimits } from "../../tables/iecBondLimits"
 import { iecHalfRule } from "../../tables/iecHalfRule"
 import { iecPen } from "../../tables/iecPen"
 import { protectiveByLine } from "../../tables/protectiveByLine"
 import { separateProtective } from "../../tables/separateProtective"
+import { universalRules } from "../../universal/universalRules"
 import { mainBondByLargest } from "./mainBondByLargest"
 
 export const iec60364: Pack = {
@@ -15,7 +15,7 @@ export const iec60364: Pack = {
   edition: "IEC 60364-5-54:2011, at second hand",
   newer: "Amendment 1 of April 2021 was not seen, and national editions differ. Look in the one that is in force.",
   thin: true,
-  rules: [mainBondByLargest, ...sharedRules],
+  rules: [mainBondByLargest, ...universalRules],
   tables: [iecBondLimits, iecHalfRule, iecPen, protectiveByLine, separateProtective, conductorResistance],
   questions: [
     {

@@ -1,6 +1,5 @@
 /** The British pack: BS 7671 as far as it could be seen in public, with the guidance that goes with it. */
 import type { Pack } from "../../Pack"
-import { sharedRules } from "../../shared/sharedRules"
 import { adiabaticBounds } from "../../tables/adiabaticBounds"
 import { breakerCurrents } from "../../tables/breakerCurrents"
 import { buriedEarthing } from "../../tables/buriedEarthing"
@@ -32,6 +31,7 @@ import { supplyVoltage } from "../../tables/supplyVoltage"
 import { temperatureCoefficients } from "../../tables/temperatureCoefficients"
 import { touchVoltage } from "../../tables/touchVoltage"
 import { typicalZe } from "../../tables/typicalZe"
+import { universalRules } from "../../universal/universalRules"
 import { clampNearEntry } from "./clampNearEntry"
 import { earthingConductorSize } from "./earthingConductorSize"
 import { electrodeOhms } from "./electrodeOhms"
@@ -39,6 +39,7 @@ import { faultCurrentIsDeclared } from "./faultCurrentIsDeclared"
 import { labelIsOn } from "./labelIsOn"
 import { mainBondSize } from "./mainBondSize"
 import { partNeedsBond } from "./partNeedsBond"
+import { supplementaryOhms } from "./supplementaryOhms"
 import { supplementarySize } from "./supplementarySize"
 import { zeIsUsual } from "./zeIsUsual"
 
@@ -55,9 +56,10 @@ export const ukBs7671: Pack = {
     partNeedsBond,
     earthingConductorSize,
     clampNearEntry,
-    ...sharedRules,
+    ...universalRules,
     labelIsOn,
     supplementarySize,
+    supplementaryOhms,
     electrodeOhms,
     zeIsUsual,
     faultCurrentIsDeclared,

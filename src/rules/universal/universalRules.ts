@@ -10,7 +10,7 @@ import { polarityIsAsItShouldBe } from "./polarityIsAsItShouldBe"
 import { provedDeadFirst } from "./provedDeadFirst"
 import { readingFitsConductor } from "./readingFitsConductor"
 
-export const sharedRules: readonly Rule[] = [
+export const universalRules: readonly Rule[] = [
   polarityIsAsItShouldBe,
   provedDeadFirst,
   clampIsOn,

@@ -1,8 +1,8 @@
 /** Every collected check value against the rules: compared, or named with the reason why it is not ours. */
 import { expect, test } from "vitest"
-import { compare, notOurs, sharedValues } from "./sharedValues"
+import { collectedValues, compare, notOurs } from "./collectedValues"
 
-const lines = sharedValues.map((value) => ({ value, answer: compare(value) }))
+const lines = collectedValues.map((value) => ({ value, answer: compare(value) }))
 const ours = lines.flatMap(({ value, answer }) => (answer && "got" in answer ? [{ value, answer }] : []))
 
 test.each(ours.map((one) => [one.value.id, one] as const))("%s", (_id, { answer }) => {
@@ -11,12 +11,12 @@ test.each(ours.map((one) => [one.value.id, one] as const))("%s", (_id, { answer 
 })
 
 test("all 396 lines are accounted for, and just these are not ours", () => {
-  expect(sharedValues.length).toBe(396)
+  expect(collectedValues.length).toBe(396)
   expect(lines.filter(({ answer }) => answer === null).map(({ value }) => value.id)).toEqual([])
   expect(lines.length - ours.length).toBe(26)
 })
 
 test("no reason is left without a line", () => {
-  const unused = notOurs.filter(([id]) => !sharedValues.some((value) => value.id.startsWith(id)))
+  const unused = notOurs.filter(([id]) => !collectedValues.some((value) => value.id.startsWith(id)))
   expect(unused).toEqual([])
 })

@@ -7,9 +7,9 @@ import { abroad, worked } from "./compareAbroad"
 import { bonding, heat } from "./compareBonding"
 import { conductors } from "./compareConductors"
 import { guidance, loops, tests } from "./compareTests"
-import type { Comparison, SharedValue } from "./comparing"
+import type { CollectedValue, Comparison } from "./comparing"
 
-export const sharedValues = values as unknown as readonly SharedValue[]
+export const collectedValues = values as unknown as readonly CollectedValue[]
 
 /** Lines that nothing here computes, by the start of their id, and where they belong. */
 export const notOurs: ReadonlyArray<readonly [id: string, reason: string]> = [
@@ -43,7 +43,7 @@ const makers = Object.entries({
 })
 
 /** The comparison for a line, the reason why it is not ours, or null where nobody has thought of it. */
-export const compare = (value: SharedValue): Comparison | { notOurs: string } | null => {
+export const compare = (value: CollectedValue): Comparison | { notOurs: string } | null => {
   const skipped = notOurs.find(([id]) => value.id.startsWith(id))
   if (skipped) return { notOurs: skipped[1] }
   const maker = makers.filter(([id]) => value.id.startsWith(id)).sort(([a], [b]) => b.length - a.length)[0]
