@@ -21,10 +21,15 @@ const freshWarnings = (turn: Turn): Finding[] => {
   )
 }
 
+/** Said with the first warning of a job only: after that the worker knows it. */
+const keepHint = "To leave one as it is, say keep it because, and the reason."
+
 const sayWarnings = (turn: Turn, fresh: readonly Finding[]): void => {
   if (fresh.length === 0) return
+  const isFirst = turn.state.record.warnings.length === 0
   turn.sound("warning")
   for (const finding of fresh) turn.say(`Warning. ${finding.spoken}`, [warningKey(finding)])
+  if (isFirst) turn.say(keepHint)
 }
 
 const factsOf = (turn: Turn, entries: readonly string[]): RecordedFact[] =>

@@ -35,6 +35,3 @@ export const sayAbout = (ohms: number) => {
   const shown = Math.round(ohms * 100) / 100
   return shown === 0 ? "under nought point nought one" : `about ${sayNumber(shown)}`
 }
-
-/** How every sentence about a warning that can be kept on purpose ends. */
-export const orKeepIt = "or say keep it and why"

@@ -14,8 +14,7 @@ test("a bond that is too small for a PME supply is a stop that names value, limi
     rule: "mainBondSize",
     item: "water",
     severity: "stop",
-    spoken:
-      "Water: four square is too small for this supply. Ten is the least. Put a bigger one in, or say keep it and why.",
+    spoken: "Water: four square is too small. Ten is the least. Fit a bigger one.",
     rests: ["water.csa", "supply.arrangement", "supply.neutral"],
   })
 })

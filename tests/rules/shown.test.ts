@@ -58,7 +58,7 @@ test("a reading that is too high, with the table's row and the sum", () => {
   expect(shown(readingFitsConductor, given)).toMatchObject({
     spoken:
       "Water: nought point nought six ohms is too high for fourteen metres of sixteen square. Look for about nought point " +
-      "nought two. Look at the joints and the length, then test again.",
+      "nought two. Look at the joints, then test again.",
     shown:
       "0.06 Ω. 14 m of 16 mm² copper should read about 0.02 Ω, and anything from 0.00 to 0.06 Ω may be good: instrument " +
       "error 2 % and 3 digits of 0.01 Ω (assumed until it is set), 0 to 30 °C, the real conductor, the paced length and " +

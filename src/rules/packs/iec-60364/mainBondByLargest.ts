@@ -6,7 +6,7 @@ import { z } from "zod"
 import { knownAs } from "../../knownAs"
 import { nextSizeUp } from "../../nextSizeUp"
 import { asks, defineRule, fails, passes } from "../../Rule"
-import { orKeepIt, sayItem, sayMm2, startWithNumber } from "../../sayings"
+import { sayItem, sayMm2, startWithNumber } from "../../sayings"
 import { iecBondLimits } from "../../tables/iecBondLimits"
 import { iecHalfRule } from "../../tables/iecHalfRule"
 
@@ -25,7 +25,7 @@ export const mainBondByLargest = defineRule({
     const inputs = { csaMm2, leastMm2, earthingMm2: earthingMm2 ?? null }
     if (csaMm2 < leastMm2)
       return fails("stop", {
-        spoken: `${head} too small. ${startWithNumber(leastMm2)} is the least. Put a bigger one in, ${orKeepIt}.`,
+        spoken: `${head} too small. ${startWithNumber(leastMm2)} is the least. Fit a bigger one.`,
         shown: `${csaMm2} mm² is under ${leastMm2} mm², the least copper main bond.`,
         inputs,
       })

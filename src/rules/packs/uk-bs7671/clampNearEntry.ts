@@ -7,7 +7,7 @@ import { figure } from "../../figures"
 import { knownAs } from "../../knownAs"
 import { comesIn, entryMarks } from "../../partKind"
 import { asks, defineRule, fails, notApplicable, passes } from "../../Rule"
-import { orKeepIt, sayItem, sayMillimetres, startWithNumber } from "../../sayings"
+import { sayItem, sayMillimetres, startWithNumber } from "../../sayings"
 
 export const clampNearEntry = defineRule({
   name: "clampNearEntry",
@@ -39,7 +39,7 @@ export const clampNearEntry = defineRule({
     return fails("warn", {
       spoken:
         `${sayItem(item)}: the clamp is ${isMore ? "over " : ""}${sayMillimetres(distanceMm)} away. ` +
-        `${startWithNumber(mostMm)} is the most where it can be done. Move it nearer, ${orKeepIt}.`,
+        `${startWithNumber(mostMm)} is the most where it can be done. Move it nearer.`,
       shown:
         `The clamp is ${isMore ? "over " : ""}${figure(distanceMm)} mm from the ${place}. It belongs within ${mostMm} mm ` +
         "where that is practicable, on hard metal pipe on the consumer's side and before any branch; else at the " +

@@ -8,7 +8,7 @@ import { leastBuriedMm2, leastSeparateMm2 } from "../../leastEarthingConductorMm
 import { leastEverMm2, leastPmeBondMm2 } from "../../leastMainBondMm2"
 import { leastProtectiveMm2 } from "../../leastProtectiveMm2"
 import { asks, defineRule, fails, notApplicable, passes, type Says, type Verdict } from "../../Rule"
-import { orKeepIt, sayMm2, startWithNumber } from "../../sayings"
+import { sayMm2, startWithNumber } from "../../sayings"
 
 interface Given {
   csaMm2: number
@@ -49,7 +49,7 @@ const judgeByTable = (given: Given): Verdict => {
   return given.csaMm2 >= least
     ? passes(says(given, least, because, "is big enough."))
     : fails("warn", {
-        ...says(given, least, because, `is less than the table gives. Work it out for the fault, ${orKeepIt}.`),
+        ...says(given, least, because, `is less than the table gives. Work it out for the fault.`),
         which: "by table",
       })
 }
@@ -57,7 +57,7 @@ const judgeByTable = (given: Given): Verdict => {
 const judge = (given: Given): Verdict => {
   const { arrangement, csaMm2, neutralMm2 } = given
   const floor = floorsOf(given)[0]!
-  const tooSmall = `is too small. ${startWithNumber(floor.leastMm2)} is the least. Put a bigger one in, ${orKeepIt}.`
+  const tooSmall = `is too small. ${startWithNumber(floor.leastMm2)} is the least. Fit a bigger one.`
   if (csaMm2 < floor.leastMm2) return fails("stop", says(given, floor.leastMm2, floor.because, tooSmall))
   if (arrangement === undefined) return asks("arrangement")
   if (arrangement === "TN-C-S" && neutralMm2 === undefined) return asks("neutralMm2")

@@ -6,7 +6,7 @@ import { z } from "zod"
 import { knownAs } from "../../knownAs"
 import { mostElectrodeOhms } from "../../mostTouchOhms"
 import { asks, defineRule, fails, passes } from "../../Rule"
-import { orKeepIt, sayItem, sayOhms, startWithNumber } from "../../sayings"
+import { sayItem, sayOhms, startWithNumber } from "../../sayings"
 import { electrodeAdvice } from "../../tables/electrodeAdvice"
 
 const { steadyOhms, usualResidualMa } = electrodeAdvice.rows[0]!
@@ -41,7 +41,7 @@ export const electrodeOhms = defineRule({
       })
     if (ohms > steadyOhms)
       return fails("warn", {
-        spoken: `${head} high. Over ${sayOhms(steadyOhms)} it can change in time. Make it less, ${orKeepIt}.`,
+        spoken: `${head} high. Over ${sayOhms(steadyOhms)} it can change in time. Make it less.`,
         shown: `Advice: above ${steadyOhms} Ω an electrode may not stay stable. The limit is ${sum}.`,
         which: "unsteady",
         inputs,

@@ -7,7 +7,7 @@ import { knownAs } from "../../knownAs"
 import { leastEverMm2, leastMainBondMm2 } from "../../leastMainBondMm2"
 import type { ValueName } from "../../namedValues"
 import { asks, defineRule, fails, passes, type Says, type Verdict } from "../../Rule"
-import { orKeepIt, sayItem, sayMm2, startWithNumber } from "../../sayings"
+import { sayItem, sayMm2, startWithNumber } from "../../sayings"
 
 interface Given {
   item: string
@@ -46,9 +46,7 @@ const sayings = (given: Given, least: number, fits: boolean): Says => {
   const head = `${sayItem(given.item)}: ${sayMm2(given.csaMm2)} is`
   const leastWords = `${startWithNumber(least)} is the least.`
   return {
-    spoken: fits
-      ? `${head} big enough. ${leastWords}`
-      : `${head} too small for this supply. ${leastWords} Put a bigger one in, ${orKeepIt}.`,
+    spoken: fits ? `${head} big enough. ${leastWords}` : `${head} too small. ${leastWords} Fit a bigger one.`,
     shown: `${given.csaMm2} mm² is ${fits ? "big enough" : "too small"}. ${why} Copper on both sides.`,
     inputs: {
       csaMm2: given.csaMm2,

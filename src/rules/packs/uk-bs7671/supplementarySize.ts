@@ -3,7 +3,7 @@ import { z } from "zod"
 import { knownAs } from "../../knownAs"
 import { leastSupplementaryMm2 } from "../../leastSupplementaryMm2"
 import { asks, defineRule, fails, passes } from "../../Rule"
-import { orKeepIt, sayItem, sayMm2, startWithNumber } from "../../sayings"
+import { sayItem, sayMm2, startWithNumber } from "../../sayings"
 
 export const supplementarySize = defineRule({
   name: "supplementarySize",
@@ -34,7 +34,7 @@ export const supplementarySize = defineRule({
       ? passes({ ...says, spoken: `${head} big enough. ${startWithNumber(least)} is the least.` })
       : fails("stop", {
           ...says,
-          spoken: `${head} too small. ${startWithNumber(least)} is the least. Put a bigger one in, ${orKeepIt}.`,
+          spoken: `${head} too small. ${startWithNumber(least)} is the least. Fit a bigger one.`,
         })
   },
   examples: [
