@@ -28,7 +28,7 @@ class Guards {
   ) {}
 
   judge(claim: Claim): Claim[] {
-    if (this.isChatter(claim) || this.isPlanned(claim)) return []
+    if (this.isChatter(claim) || this.isPlanned(claim) || this.isOfLeads(claim)) return []
     if (this.isConditional(claim))
       return this.isAsked(claim) ? [this.doubt(claim, "somebody else may have said so")] : []
     if (this.isQuestion(claim)) return this.isAsked(claim) ? [this.doubt(claim, "that sounded like a question")] : []
@@ -79,6 +79,19 @@ class Guards {
     return this.utterance.leftovers.some(
       (leftover, at) =>
         leftover === "chatter" && (claim.isBare || this.clauses.clause[at] === this.clauses.clause[claim.from]),
+    )
+  }
+
+  /** "leads came to nought point two six" is what was nulled away, and never a bond's reading. */
+  private isOfLeads(claim: Claim): boolean {
+    if (claim.kind !== "resistance" || this.utterance.islands.some((one) => one.rule === "resistance.openLeads"))
+      return false
+    return this.found("steps.thing").some(
+      (one) =>
+        one.tags.some((tag) => tag.text === "thing=leads") &&
+        one.to <= claim.from &&
+        this.inSame("clause", claim, one) &&
+        !/meter|tester/.test(this.textOf(one)),
     )
   }
 
@@ -193,8 +206,16 @@ class Guards {
     return isRounded || (isIsh && !mayRound) ? this.doubt(claim, "that was not exact") : claim
   }
 
-  /** "I think, sixteen": a comma after the hedge does not free the value. */
+  /** "I think, sixteen", "sixteen, I think": a comma does not free the value. */
   private leadsIn(island: Island, claim: Claim): boolean {
-    return island.to === claim.from && this.inSame("sentence", claim, island)
+    if (!this.inSame("sentence", claim, island)) return false
+    return island.to === claim.from || (island.from >= claim.to && this.isAlone(island))
+  }
+
+  /** Whether nothing else of weight stands in the clause. */
+  private isAlone(island: Island): boolean {
+    return this.utterance.islands.every(
+      (one) => one === island || this.clauses.clause[one.from] !== this.clauses.clause[island.from],
+    )
   }
 }

@@ -7,16 +7,30 @@ import { decideQuantity } from "./decideQuantity"
 import { isEdgeGap } from "./Token"
 import type { Island, Utterance } from "./Utterance"
 
-const wipes = /^(scratch|scrap|strike|delete|cancel|forget|ignore|undo|rub|disregard|kill|remove|erase|lose|wipe)/
+const wipes =
+  /^(scratch|scrap|strike|delete|cancel|forget|ignore|undo|rub|disregard|kill|remove|erase|lose|wipe|scrub|bin|get rid|drop|clear)/
 
 /** Places where what follows replaces what went before. */
 export function repairMarks(utterance: Utterance): Island[] {
   return utterance.islands.filter((one) => {
     const text = textOf(utterance, one)
+    if (/^(no|nope|nae|naw)$/.test(text)) return mayRepair(utterance, one)
     if (one.rule === "repairs.repair" || one.rule === "repairs.no") return true
     if (one.rule === "answers.deny") return /^(no|nope|nah|wrong|not right|that's wrong|negative)\b/.test(text)
     return one.rule === "answers.undo" && wipes.test(text)
   })
+}
+
+/** A bare no repairs before a pause or a value; before any other word it only says that something is not there. */
+function mayRepair(utterance: Utterance, island: Island): boolean {
+  if (island.to >= utterance.tokens.length || isEdgeGap(utterance.tokens[island.to - 1]!.after)) return true
+  const next = utterance.islands.find(
+    (one) => one.from === island.to || (one.from === island.to + 1 && utterance.leftovers[island.to] === "skippable"),
+  )
+  return (
+    next !== undefined &&
+    /^(quantity|size|length|distance|resistance|supply|arrangement|parts|repairs|answers)\./.test(next.rule)
+  )
 }
 
 const textOf = (utterance: Utterance, island: Island) => utterance.words.slice(island.from, island.to).join(" ")
@@ -88,6 +102,11 @@ function wishAt(claims: readonly Claim[], mark: Island): Claim[] {
 function endRepair(claims: readonly Claim[], last: Claim, text: string, mark: Island, utterance: Utterance): Claim[] {
   const rest = utterance.words.slice(mark.to).length
   if (wipes.test(text) && rest === 0) return claims.map((one) => (one === last ? withdrawn(one) : one))
+  if (
+    last.kind === "step_done" &&
+    /not|n't|nae/.test(`${text} ${utterance.words.slice(mark.to, mark.to + 3).join(" ")}`)
+  )
+    return claims.filter((one) => one !== last)
   const isLight = /^(sorry|actually|in fact|excuse me)$/.test(text)
   return isLight ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
 }

@@ -59,7 +59,8 @@ function isReplaced(utterance: Utterance, island: Island, next: Island | undefin
 }
 
 function isLinked(utterance: Utterance, before: Island, after: Island): boolean {
-  if (utterance.islands.some((one) => one.from >= before.to && one.to <= after.from)) return false
+  const isValue = (one: Island) => !/^steps\.done$/.test(one.rule)
+  if (utterance.islands.some((one) => one.from >= before.to && one.to <= after.from && isValue(one))) return false
   return utterance.words.slice(before.to, after.from).every((word) => linkWords.has(word))
 }
 

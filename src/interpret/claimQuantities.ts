@@ -313,6 +313,9 @@ function claimReading(site: Site): Claim | null {
   const { island } = site
   const number = hasTag(island, "one") ? reading(island.from, island.to, "1", {}) : numberOf(site)
   if (!number) return null
+  const plus = tagValue(island, "plus")
+  if (plus)
+    return measure(site, "resistance", { hasUnit: true, number: { ...number, text: `${number.text}${plus.slice(1)}` } })
   const unit = tagValue(island, "unit")
   const qualifier = tagValue(island, "qualifier") as Qualifier | undefined
   if (unit === undefined && qualifier === undefined && number.lead === null) return claimBare(site)
@@ -335,10 +338,22 @@ function overRange(site: Site): Claim {
   return { kind: "resistance", value: null, unit: "ohm", qualifier: ">", from, to, isBare: false }
 }
 
+/** "on this one", "the other one": no number. */
+function isPronoun({ utterance }: Site, number: NumberReading): boolean {
+  const isOne = number.to - number.from === 1 && utterance.words[number.from] === "one"
+  return (
+    isOne &&
+    /^(this|that|the|which|other|last|first|next|each|every|another|big|small|left|right|hand|had|good|only)$/.test(
+      utterance.words[number.from - 1] ?? "",
+    )
+  )
+}
+
 /** A number without a unit: a reading by its spoken nought, else the answer to the question, else nothing certain. */
 function claimBare(site: Site): Claim | null {
   const number = numberOf(site)
   if (!number) return null
+  if (isPronoun(site, number)) return null
   const isReading = number.lead === "nought" || (number.lead === "nothing" && number.places > 1)
   if (isReading && site.asked !== "length" && site.asked !== "distance")
     return measure(site, "resistance", { hasUnit: false })

@@ -84,6 +84,8 @@ function claimNulled(island: Island, asked: Step | null): Claim[] {
 /** "done" answers the step that was asked, or the clamp and label just pointed at. */
 function claimDone(utterance: Utterance, island: Island, asked: Step | null): Claim[] {
   const text = utterance.words.slice(island.from, island.to).join(" ")
+  if (!asked && /^cleaned/.test(text) && utterance.islands.some((one) => tagValue(one, "step") !== undefined))
+    return [{ kind: "step_done", value: "pipe_cleaned", from: island.from, to: island.to, isBare: false }]
   if (asked)
     return isLoose(text, asked) || !isShort(utterance)
       ? []

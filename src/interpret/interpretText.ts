@@ -16,7 +16,7 @@ import { dropStrayNumbers } from "./dropStrayNumbers"
 import { answersOnly, isYesNoAsked, readAbsence, readAnswer } from "./readAnswer"
 import { readCommand } from "./readCommand"
 import { readNote } from "./readNote"
-import { askPart, readServices } from "./readServices"
+import { askPart, readServices, withNearPart } from "./readServices"
 import { isTimeAsked, readTimes } from "./readTimes"
 import { type Language, readUtterance } from "./readUtterance"
 import { repairReadBack } from "./repairReadBack"
@@ -44,7 +44,7 @@ export function interpretText(text: string, context: Context, language: Language
   if (absence) return absence
   const answers = answersOnly(utterance)
   if (answers && !isCorrection(utterance, context)) return readAnswer(answers, context)
-  return readFacts(utterance, context)
+  return readFacts(utterance, context, language)
 }
 
 /** "correct that" over a read-back wants to correct it but does not say to what. */
@@ -73,7 +73,7 @@ function withoutStaleQuestion(context: Context, mentions: readonly Mention[]): C
   return rest
 }
 
-function readFacts(utterance: Utterance, given: Context): Interpretation {
+function readFacts(utterance: Utterance, given: Context, language: Language): Interpretation {
   const clauses = readClauses(utterance)
   const mentions = readMentions(utterance)
   const context = withoutStaleQuestion(given, mentions)
@@ -86,7 +86,9 @@ function readFacts(utterance: Utterance, given: Context): Interpretation {
   const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
   const guarded = applyGuards(addressed, utterance, clauses, context)
   const repaired = applyRepairs(guarded, utterance, context.asked === "confirm")
-  const owned = assignSubjects(repaired, mentions, utterance, context).map((claim) => forLeads(claim, utterance))
+  const owned = assignSubjects(repaired, mentions, utterance, context)
+    .map((claim) => forLeads(claim, utterance))
+    .map((claim) => (mentions.length > 0 ? claim : withNearPart(claim, utterance, language)))
   const settled = settleClaims(owned, utterance, asReadBack)
   const services = readServices({ utterance, clauses, mentions, claims: owned, context })
   const repair = repairReadBack({ utterance, mentions, settled, services: services.facts, context })

@@ -10,7 +10,7 @@ import { tagValue, type Utterance } from "./Utterance"
 export type AnswerKind = "confirm" | "deny" | "undo" | "repeat" | "skip" | "maybe"
 
 const nothing: Interpretation = { facts: [], ask: null, command: null }
-const wipes = /^(scratch|scrap|strike|delete|cancel|forget|undo|rub|disregard)/
+const wipes = /^(scratch|scrap|strike|delete|cancel|forget|undo|rub|disregard|scrub|bin|erase)/
 
 /** Kinds of answer in the utterance, when it holds nothing else. */
 export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {

@@ -54,13 +54,21 @@ function atomOf(token: Token, word: string, at: number, book: WordBook, isStanda
 }
 
 function wordAtom(word: string, place: { from: number; to: number; isDoubtful: boolean }, book: WordBook): Atom | null {
-  const known = book.numberWords.get(word)
+  const known = book.numberWords.get(word) ?? plural(word, book)
   if (known) return { ...known, text: word, ...place }
   const glued =
     /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(one|two|three|four|five|six|seven|eight|nine)$/.exec(word)
   if (!glued) return null
   const value = book.numberWords.get(glued[1]!)!.value + book.numberWords.get(glued[2]!)!.value
   return { role: "teen", value, text: word, ...place }
+}
+
+/** "thirty fives": sizes are said in the plural too. */
+function plural(word: string, book: WordBook) {
+  const known = /^(?!ones$|zeros$|noughts$|halves$)\w+s$/.test(word)
+    ? book.numberWords.get(word.replace(/(?:(?<=x)e|)s$/, "").replace(/tie$/, "ty"))
+    : undefined
+  return known && ["digit", "teen", "ty"].includes(known.role) ? known : undefined
 }
 
 /** "fif teen", "six ty" and "four teen" are one word each. */

@@ -31,7 +31,7 @@ export function readClock(words: readonly string[], now: LocalMoment | null): Cl
     .trim()
   if (/^(now|right now)$/.test(core) || (core === "" && /\bjust\b/.test(text))) return now ? { at: now.minutes } : null
   if (/^(noon|midday|twelve noon|12 noon)$/.test(core)) return { at: 12 * 60 }
-  if (/\b(lunch|lunchtime|dinner|dinnertime|tea|teatime|breakfast|break)\b/.test(core))
+  if (/\b(some ?time|first thing|back of|lunch|lunchtime|dinner|dinnertime|tea|teatime|breakfast|break)\b/.test(core))
     return { candidates: [], because: "the hour was not said" }
   const hanging = /^(\d{1,2}|quarter|half)( minutes?)? (to|past|after|of|till)$/.exec(core)
   if (hanging)

@@ -73,13 +73,33 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
   return claims.length === 0 ? strange.length === 0 : strange.length <= 1 && claims.some((claim) => claim.doubt)
 }
 
+/** "glass bond in ten": a word that sounds like a part stands where the part should: which part is asked. */
+export function withNearPart(claim: Claim, utterance: Utterance, { book }: Language): Claim {
+  if (claim.doubt || claim.kind === "step_done" || claim.subject === "earthing_conductor") return claim
+  const found = utterance.words.find((word, at) => {
+    const next = utterance.words[at + 1] ?? ""
+    const isPlace = at < claim.to && (/^(bond|bonding|pipe|line|main|is|in|was)$/.test(next) || word.endsWith("'s"))
+    return isPlace && utterance.leftovers[at] !== null && book.soundAlikes.part.has(word.replace(/'s$/, ""))
+  })
+  const part = found && book.soundAlikes.part.get(found.replace(/'s$/, ""))
+  return part
+    ? {
+        ...claim,
+        doubt: { candidates: [part.meant], because: "that was close to the name of a part", kind: "service" },
+      }
+    : claim
+}
+
 /** An answer that only sounds like a part's name, or points at a part without a name. */
 export function askPart(utterance: Utterance, context: Context, { book }: Language): Ask | null {
   if (context.asked !== "service") return null
   const text = utterance.words.join(" ")
   const known = book.soundAlikes.part.get(text)
   if (known) return { kind: "service", candidates: [known.meant], because: "that was close to the name of a part" }
-  if (/^(the )?(other|next|first|last|small|big|same|this|that) (pipe|one|bond|line|main)$/.test(text))
+  if (
+    /^(the |that |this )?([\w-]+ ){0,3}(pipe|one|bond|line|main)$/.test(text) &&
+    !utterance.islands.some((one) => one.rule.startsWith("parts."))
+  )
     return { kind: "service", because: "the part was not named" }
   return null
 }

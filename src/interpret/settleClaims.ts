@@ -6,6 +6,7 @@ import type { Fact } from "../facts/Fact"
 import type { Ask, Context } from "../facts/Interpretation"
 import { type Claim, isMeasured } from "./Claim"
 import { isSold } from "./decideQuantity"
+import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
 
 export interface Settled {
@@ -16,7 +17,7 @@ export interface Settled {
 
 /** Parts sure from doubtful. */
 export function settleClaims(claims: readonly Claim[], utterance: Utterance, context: Context): Settled {
-  const noNull = dropNullReading(claims)
+  const noNull = dropNullReading(claims, utterance)
   const ranged = joinRanges(noNull, utterance)
   const placed = placeBareNumbers(ranged, utterance, context)
   const resolved = dropResolvedDoubts(placed)
@@ -27,10 +28,29 @@ export function settleClaims(claims: readonly Claim[], utterance: Utterance, con
 }
 
 /** "leads nulled, zero point zero zero" says what the null left, not what a bond reads. */
-function dropNullReading(claims: readonly Claim[]): Claim[] {
+function dropNullReading(claims: readonly Claim[], utterance: Utterance): Claim[] {
   const nulled = claims.find((one) => one.kind === "step_done" && one.value === "leads_nulled")
   if (!nulled) return [...claims]
-  return claims.filter((one) => !(one.kind === "resistance" && one.value === 0 && one.from >= nulled.from))
+  return claims.filter(
+    (one) =>
+      !(
+        one.kind === "resistance" &&
+        one.from >= nulled.from &&
+        (one.value === 0 || isLeadReading(one, nulled, utterance))
+      ),
+  )
+}
+
+/** "nulled the leads at nought point four one" tells what the leads have. */
+function isLeadReading(claim: Claim, nulled: Claim, utterance: Utterance): boolean {
+  const between = utterance.words.slice(nulled.to, claim.from)
+  const isParted = utterance.tokens.slice(nulled.to - 1, claim.from).some((token) => isEdgeGap(token.after))
+  return (
+    !isParted &&
+    between.length < 4 &&
+    between.every((word) => /^(at|to|with|from|out|of|on|they|were|was|which|it|is)$/.test(word)) &&
+    between.length > 0
+  )
 }
 
 const isSameField = (one: Claim, other: Claim): boolean =>
