@@ -19,12 +19,28 @@ export interface DecodedWord {
   score: number
 }
 
+/** One stretch of the path: a word, or silence, or noise. */
+export interface Segment {
+  text: string
+  isWord: boolean
+  /** Frames of 10 ms. */
+  from: number
+  frames: number
+  /** Log likelihood of this stretch in nats. */
+  nats: number
+}
+
 export interface Decoded {
   text: string
   words: DecodedWord[]
+  /** Words and what lies between them, in order and without gaps. */
+  segments: Segment[]
   /** Log likelihood of the whole path in nats. */
   nats: number
 }
+
+/** The engine gives the score of a stretch with three decimals; this is less than any it can give. */
+const leastScore = 0.0005
 
 /** Takes a grammar in place of the old one. Refuses, keeping the old one, over a mistake or a word it cannot say. */
 export const setGrammar = (engine: Engine, decoder: RawDecoder, jsgf: string): Outcome => {
@@ -52,9 +68,18 @@ export const decode = (engine: Engine, decoder: RawDecoder, samples: Float32Arra
   const nats = engine.HEAP32[scoreAt >> 2]! * natsPerUnit
   engine._free(scoreAt)
   if (found === 0) return null
-  const segments = decoder.get_alignment().w ?? []
+  const segments = (decoder.get_alignment().w ?? [])
+    .filter(({ t }) => t !== "(NULL)")
+    .map(({ t, b, d, p }) => ({
+      text: t.replace(/\(\d+\)$/, ""),
+      isWord: !/^[<[+]/.test(t),
+      from: Math.round(b * 100),
+      frames: Math.round(d * 100),
+      nats: 1024 * Math.log(Math.max(p, leastScore)),
+      score: p,
+    }))
   const words = segments
-    .filter(({ t }) => !/^[(<[]/.test(t))
-    .map(({ t, b, d, p }) => ({ text: t.replace(/\(\d+\)$/, ""), start: b, end: b + d, score: p }))
-  return { text: words.map((word) => word.text).join(" "), words, nats }
+    .filter((segment) => segment.isWord)
+    .map(({ text, from, frames, score }) => ({ text, start: from / 100, end: (from + frames) / 100, score }))
+  return { text: words.map((word) => word.text).join(" "), words, segments, nats }
 }

@@ -1,6 +1,7 @@
 /**
- * What a number may have been instead: the answer with one number word changed, left out or put in. Decoded over the
- * same sound it tells how sure the digits are; "fourteen" and "forty" are one breath apart.
+ * What a number may have been instead: the answer with one number word changed or left out, as far as the grammar allows
+ * it. Decoded over the same sound it tells how sure the digits are; "fourteen" and "forty" are one breath apart. Words
+ * put in are not tried: a short one fits into any glide between two others, and the first decoding has weighed them.
  */
 
 /** Words that stand for digits and numbers in the grammars. */
@@ -11,24 +12,26 @@ export const numberWords = [
   ..."sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred".split(" "),
 ] as const
 
+export const isNumber = (word: string) => (numberWords as readonly string[]).includes(word)
+
 /** Whether more digits could follow, so that the number may not be over yet. */
 export const isNumberWord = (word: string) => word === "point" || isNumber(word)
 
-const isNumber = (word: string) => (numberWords as readonly string[]).includes(word)
+/** Words for one and the same digit: one of them instead of another changes nothing. */
+const noughts = ["zero", "nought", "oh"]
 
-/** A grammar of everything one number word away from the answer, or null where it holds no number word. */
-export const rivalGrammar = (words: readonly string[], known: (word: string) => boolean): string | null => {
-  const spoken = numberWords.filter(known)
-  const variants = words.flatMap((word, at) => {
+/** Every sentence of the grammar that is the answer with one number word changed or left out. */
+export const numberRivals = (words: readonly string[], isSentence: (words: readonly string[]) => boolean): string[] => {
+  const rivals = words.flatMap((word, at) => {
     if (!isNumber(word)) return []
-    const before = words.slice(0, at).join(" ")
-    const after = words.slice(at + 1).join(" ")
-    const others = spoken.filter((other) => other !== word).join(" | ")
-    const put = `${before} ${word} <n> ${after}`
-    const first = at > 0 && isNumber(words[at - 1]!) ? [] : [`${before} <n> ${word} ${after}`]
-    const dropped = words.length > 1 ? [`${before} ${after}`] : []
-    return [`${before} (${others}) ${after}`, put, ...first, ...dropped]
+    const same = noughts.includes(word) ? noughts : [word]
+    const [before, after] = [words.slice(0, at), words.slice(at + 1)]
+    const others = numberWords.filter((other) => !same.includes(other))
+    return [...others.map((other) => [...before, other, ...after]), [...before, ...after]]
   })
-  if (variants.length === 0) return null
-  return `#JSGF V1.0;\ngrammar rivals;\npublic <s> = ${variants.join(" | ")};\n<n> = ${spoken.join(" | ")};\n`
+  return [...new Set(rivals.filter(isSentence).map((rival) => rival.join(" ")))]
 }
+
+/** A grammar of just these sentences, each as likely as the others. */
+export const grammarOf = (sentences: readonly string[]): string =>
+  `#JSGF V1.0;\ngrammar rivals;\npublic <said> = ${sentences.join(" | ")};\n`

@@ -8,11 +8,13 @@ import { done, type Outcome, refuse } from "../facts/Outcome"
 import { type Decoded, decode, setGrammar } from "./decode"
 import type { EarFiles } from "./EarPack"
 import type { Engine } from "./engine"
+import { readFlatGrammar, type SentenceTest } from "./flatGrammar"
 import { jsgfWords } from "./jsgfWords"
 import { loadDecoder, type RawDecoder } from "./loadDecoder"
 import { marginOf } from "./margins"
+import { measureFit } from "./measureFit"
 import { createNoiseAdapter } from "./noiseAdapter"
-import { rivalGrammar } from "./numberRivals"
+import { grammarOf, numberRivals } from "./numberRivals"
 import { phoneLoop, phoneWords } from "./phoneLoop"
 
 /** Sound shorter than this holds no word, in seconds. */
@@ -41,26 +43,37 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   const settings = { compallsen: true, remove_noise: false }
   const main = loadDecoder(engine, files, settings)
   const rival = loadDecoder(engine, files, settings)
-  phoneWords.forEach((word, index) => {
-    addWord(rival, word, index === phoneWords.length - 1)
-  })
+  for (const word of phoneWords) addWord(rival, word)
   const fitToNoise = createNoiseAdapter(engine, files, [main, rival])
   let taken: string | null = null
+  let isSentence: SentenceTest = () => false
 
   const take = (grammar: EarGrammar): Outcome => {
     if (taken === grammar.id) return done(undefined)
     taken = null
-    for (const decoder of [main, rival]) for (const entry of grammar.pronunciations) addWord(decoder, entry, false)
+    for (const decoder of [main, rival]) for (const entry of grammar.pronunciations) addWord(decoder, entry)
     const missing = jsgfWords(grammar.jsgf).filter((word) => main.lookup_word(word) === null)
     if (missing.length > 0) return refuse(`I cannot listen: I do not know how to say ${missing.join(", ")}.`)
     const outcome = setGrammar(engine, main, grammar.jsgf)
     if (!outcome.ok) return refuse(`I cannot listen: ${outcome.because}`)
     taken = grammar.id
+    isSentence = readFlatGrammar(grammar.jsgf)
     return outcome
   }
 
   const against = (jsgf: string, samples: Float32Array): Decoded | null =>
     setGrammar(engine, rival, jsgf).ok ? decode(engine, rival, samples) : null
+
+  /** The likeliest other number, and by how many nats the answer leads it. */
+  const nearestNumber = (words: string[], samples: Float32Array) => {
+    const others = numberRivals(words, isSentence)
+    const answer = others.length > 0 ? against(grammarOf([words.join(" ")]), samples) : null
+    const nearest = answer && against(grammarOf(others), samples)
+    if (!answer || !nearest) return null
+    // One of many is charged for being one of many; the answer, alone in its grammar, was charged nothing.
+    const charged = Number(rival.get_config("lw")) * Math.log(others.length)
+    return { text: nearest.text, lead: answer.nats - nearest.nats - charged }
+  }
 
   const hear = (samples: Float32Array): Hearing | null => {
     if (taken === null || samples.length < shortest * files.pack.rateHz) return null
@@ -68,36 +81,32 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     const best = decode(engine, main, samples)
     const free = best && against(phoneLoop, samples)
     if (!best || best.words.length === 0 || !free) return null
-    const frames = best.words.reduce((sum, word) => sum + (word.end - word.start) * 100, 0)
-    const fit = (best.nats - free.nats) / frames
-    const said = best.words.map((word) => word.text)
-    const others = rivalGrammar(said, (word) => rival.lookup_word(word) !== null)
-    const nearest = others === null ? null : against(others, samples)
-    const margin = marginOf(fit, nearest === null ? null : best.nats - nearest.nats)
+    const fit = measureFit(best, free)
+    if (marginOf(fit, null) === null) return null
+    const nearest = nearestNumber(
+      best.words.map((word) => word.text),
+      samples,
+    )
+    const margin = marginOf(fit, nearest?.lead ?? null)
     if (margin === null) return null
-    return { text: best.text, alternatives: nearest ? [nearest.text] : [], words: best.words, margin }
+    return { text: best.text, alternatives: nearest && margin < 1 ? [nearest.text] : [], words: best.words, margin }
   }
 
   return { rateHz: files.pack.rateHz, take, hear }
 }
 
-/** Adds a word unless it is there: adding one twice throws. Several ways of saying one word are numbered. */
-const addWord = (decoder: RawDecoder, [word, sound]: readonly [string, string], last: boolean) => {
+/** Adds a way of saying a word unless it is there: adding one twice throws. Several ways of saying one word are numbered. */
+const addWord = (decoder: RawDecoder, [word, sound]: readonly [string, string]) => {
   for (let way = 1; ; way++) {
     const name = way === 1 ? word : `${word}(${way})`
     const known = decoder.lookup_word(name)
     if (known === sound) return
     if (known !== null) continue
-    engineAdd(decoder, name, sound, last)
+    try {
+      decoder.add_words([name, sound])
+    } catch {
+      // A phone that the model lacks. The word stays unknown, and a grammar that needs it is refused by name.
+    }
     return
-  }
-}
-
-const engineAdd = (decoder: RawDecoder, name: string, sound: string, last: boolean) => {
-  try {
-    decoder.add_words([name, sound])
-  } catch {
-    // A phone the model lacks. The word stays unknown, and a grammar that needs it is refused by name.
-    void last
   }
 }
