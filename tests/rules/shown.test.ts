@@ -57,7 +57,7 @@ test("a reading that is too high, with the table's row and the sum", () => {
   const given = { item: "water", csaMm2: 16, lengthM: 14, ohms: 0.06, instrument }
   expect(shown(readingFitsConductor, given)).toMatchObject({
     spoken:
-      "Water: nought point nought six ohms is too high for fourteen metres of sixteen square. Look for about nought point " +
+      "Water: nought point nought six ohms is too high. Look for about nought point " +
       "nought two. Look at the joints, then test again.",
     shown:
       "0.06 Ω. 14 m of 16 mm² copper should read about 0.02 Ω, and anything from 0.00 to 0.06 Ω may be good: instrument " +

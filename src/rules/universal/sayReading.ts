@@ -37,8 +37,8 @@ export const sayReading = (given: ReadRun, ohms: number, band: OhmsBand, which?:
   const run = `${sayMetres(lengthM)} of ${sayMm2(csaMm2)}`
   const expected = `Look for ${sayAbout(band.nominal)}.`
   const spoken = {
-    below: `${head} too low for ${run}. ${expected} See that one end is off, then test again.`,
-    above: `${head} too high for ${run}. ${expected} Look at the joints, then test again.`,
+    below: `${head} too low. ${expected} See that one end is off, then test again.`,
+    above: `${head} too high. ${expected} Look at the joints, then test again.`,
     none: `${sayItem(item)}: ${sayOhms(ohms)} fits ${run}.`,
   }[which ?? "none"]
   const causes = {
