@@ -4,10 +4,9 @@
  */
 import { readFileSync } from "node:fs"
 import { afterAll, beforeAll, expect, test } from "vitest"
-import { showFact } from "../../src/cli/showFact"
-import { allHeld } from "../../src/record/holding"
 import type { LogLine } from "../../src/record/LogLine"
-import { project } from "../../src/record/project"
+import { bakeryChatter, bakeryRecord, bakeryWarnings } from "../bakery"
+import { heardIn, recordOf, saidIn } from "../recordOf"
 import { dropProfile, launch, makeProfile, type ServedApp, serveApp, storedLines } from "./openApp"
 
 const recordingSeconds = (wav: string) => readFileSync(wav).length / 2 / 16_000
