@@ -6,7 +6,7 @@ import type { Context } from "../facts/Interpretation"
 import { type Item, isBond } from "../facts/Item"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
-import { isSentenceEnd } from "./Token"
+import { isEdgeGap, isSentenceEnd } from "./Token"
 import { type Island, tagValue, type Utterance } from "./Utterance"
 
 /** A part named in the utterance; parts named in a row ("water, gas and oil") share a group. */
@@ -127,10 +127,22 @@ function postposed(claim: Claim, mentions: readonly Mention[], utterance: Uttera
     at += 1
   if (at > 0 && at < utterance.tokens.length && utterance.tokens[at - 1]!.after !== "space") return undefined
   const found = mentions.find((one) => one.from === at)
-  return found && (at > claim.to || found.item === "earthing_conductor" || isBondWord(found, utterance))
+  const isNoun =
+    found !== undefined &&
+    at === claim.to &&
+    endsClause(found, utterance) &&
+    !mentions.some((one) => one.to <= claim.from && !isPartedBetween(one.to, claim.from, utterance))
+  return found && (at > claim.to || isNoun || found.item === "earthing_conductor" || isBondWord(found, utterance))
     ? found
     : undefined
 }
+
+/** "sixteen mil water, ten mil gas": a part right behind its value, with a pause after it. */
+const endsClause = (mention: Mention, utterance: Utterance) =>
+  mention.to >= utterance.tokens.length || utterance.tokens[mention.to - 1]!.after !== "space"
+
+const isPartedBetween = (from: number, to: number, utterance: Utterance) =>
+  utterance.tokens.slice(from - 1, to).some((token) => isEdgeGap(token.after))
 
 const isBondWord = (mention: Mention, utterance: Utterance) =>
   utterance.islands.some((one) => one.from === mention.from && tagValue(one, "bond") !== undefined)

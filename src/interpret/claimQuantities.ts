@@ -65,7 +65,8 @@ function claimOf(site: Site): Claim | null {
 
 /** Amps that nobody called a fuse: the fuse when it was asked, asked about when the rest is about the supply. */
 function claimCurrent(site: Site): Claim | null {
-  if (site.asked === "fuse_rating") return measure(site, "fuse_rating", { hasUnit: true })
+  if (site.asked === "fuse_rating" || follows(site, "supply.fuseAlone"))
+    return measure(site, "fuse_rating", { hasUnit: true })
   const isSupply = site.utterance.islands.some((one) =>
     /^(arrangement\.arr|size\.neutral|supply\.polarity$)/.test(one.rule),
   )
@@ -90,6 +91,12 @@ function claimLost(site: Site): Claim | null {
   const { utterance, island } = site
   const gap = utterance.tokens[island.to - 1]!.after
   const opens = island.from === 0 || isEdgeGap(utterance.tokens[island.from - 1]!.after)
+  const isTorn =
+    site.asked === "conductor_csa" &&
+    utterance.leftovers.includes("unknown") &&
+    /^(mil|square|mm)$/.test(utterance.words[island.from]!)
+  if (isTorn) return doubted(site, "conductor_csa", [], "the number was not heard")
+  if (/^(mil|square|mm)$/.test(utterance.words[island.from]!)) return null
   const last = utterance.islands.filter((one) => one.to <= island.from && one.rule !== "answers.deny").at(-1)
   const isUnitRepair =
     utterance.words[island.from - 1] === "no" && last !== undefined && numberUnder(site, last) !== undefined
@@ -293,7 +300,9 @@ function claimDistance(site: Site): Claim | null {
   const shift = unit === "m" ? 3 : unit === "cm" ? 1 : 0
   const goesOn = site.utterance.words[site.island.to] === "to"
   if (unit === "m" && goesOn) return measure(site, "length", { hasUnit: true, number })
-  const claim = measure(site, "distance", { hasUnit: unit !== undefined, shift, number })
+  const centimetres = numberOf(site, "cm")
+  const joined = centimetres ? { ...number, text: `${number.text}.${centimetres.text}` } : number
+  const claim = measure(site, "distance", { hasUnit: unit !== undefined, shift, number: joined })
   if (!claim) return null
   const qualifier = tagValue(site.island, "qualifier")
   if (hasTag(site.island, "hedge"))
@@ -338,6 +347,25 @@ function overRange(site: Site): Claim {
   return { kind: "resistance", value: null, unit: "ohm", qualifier: ">", from, to, isBare: false }
 }
 
+/** "two hundred, off the meter": the place makes it a distance. */
+function isBeforePlace({ utterance, island }: Site): boolean {
+  const next = utterance.islands.find((one) => one.rule === "distance.place" && one.from === island.to)
+  return next !== undefined && /^(off|from|past|above|below|beyond|after)$/.test(utterance.words[next.from]!)
+}
+
+/** "ten mil on gas and sixteen on water": the second size leaves its unit out. */
+function isSharedSize({ utterance, island }: Site): boolean {
+  const hasSize = utterance.islands.some(
+    (one) => one.to <= island.from && /^(quantity\.mil|size\.size)$/.test(one.rule),
+  )
+  const isOn = /^(on|for|to)$/.test(utterance.words[island.to] ?? "")
+  return (
+    hasSize &&
+    isOn &&
+    utterance.islands.some((one) => one.rule === "parts.part" && one.from > island.to && one.from <= island.to + 2)
+  )
+}
+
 /** "on this one", "the other one": no number. */
 function isPronoun({ utterance }: Site, number: NumberReading): boolean {
   const isOne = number.to - number.from === 1 && utterance.words[number.from] === "one"
@@ -359,9 +387,13 @@ function claimBare(site: Site): Claim | null {
     return measure(site, "resistance", { hasUnit: false })
   if (isReading && number.spoken && number.places > 1 && number.lead === "nought")
     return measure(site, "resistance", { hasUnit: false })
+  if (isBeforePlace(site)) return measure(site, "distance", { hasUnit: false })
+  if (!site.asked && isSharedSize(site) && isSold(number.value))
+    return measure(site, "conductor_csa", { hasUnit: false })
   if (isOfLength(site) && isSold(number.value)) return measure(site, "conductor_csa", { hasUnit: false })
   if (isMeasured(site.asked)) return measure(site, site.asked, { hasUnit: false })
-  if (number.shape === "digits" && !site.asked) return null
+  const isClock = /^(half|quarter)$/.test(site.utterance.words[number.from] ?? "") && number.doubt !== null
+  if ((number.shape === "digits" || isClock) && !site.asked) return null
   const { from, to } = site.island
   const candidates = number.doubt?.candidates ?? [number.value]
   return {

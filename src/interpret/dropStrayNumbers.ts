@@ -53,7 +53,8 @@ function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Co
 }
 
 /** A unit stands somewhere without its number. */
-const hasLostUnit = (utterance: Utterance): boolean => utterance.islands.some((one) => one.rule === "quantity.lost")
+const hasLostUnit = (utterance: Utterance): boolean =>
+  utterance.islands.some((one) => one.rule === "quantity.lost" && utterance.words[one.from] !== "square")
 
 const doubtful = (claim: Claim): Claim =>
   claim.doubt

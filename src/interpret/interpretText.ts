@@ -123,6 +123,11 @@ function doubtOfAnswer(
   sure: readonly Claim[],
   context: Context,
 ): Interpretation["ask"] {
+  const isSame =
+    utterance.islands.some((one) => one.rule === "quantity.same") &&
+    utterance.islands.some((one) => one.rule === "parts.part")
+  if (isSame && sure.length > 0 && mentions.length > 1)
+    return { kind: "conductor_csa", because: "values are not copied: say them again" }
   if (sure.length > 0) return null
   const readback = context.readback
   const hasRepair = utterance.islands.some((one) => one.rule === "repairs.repair")
@@ -136,6 +141,8 @@ function doubtOfAnswer(
     }
   if (context.asked === "distance" && utterance.islands.some((one) => one.rule === "distance.place") && isClear)
     return { kind: "distance", because: "there was no number in it" }
+  if (askedStep(context) && isNearStep(utterance))
+    return { kind: "step_done", candidates: [askedStep(context)!], because: "a word may have been misheard" }
   if (isUnreadable(utterance, context)) return { kind: context.asked!, because: "it could not be read" }
   const isDone = utterance.islands.some((one) => one.rule === "steps.done") && utterance.islands.length === 1
   if (
@@ -162,3 +169,10 @@ function isUnreadable(utterance: Utterance, context: Context): boolean {
   const cannot = utterance.words.some((word) => /^(can't|cannot|couldn't|cannae|unable)$/.test(word))
   return cannot && rule !== undefined && utterance.islands.some((one) => one.rule === rule)
 }
+
+/** "leads nuld": the thing that was asked about, and one word that nobody knows. */
+const isNearStep = (utterance: Utterance): boolean =>
+  utterance.tokens.length <= 3 &&
+  utterance.leftovers.filter((one) => one === "unknown").length === 1 &&
+  utterance.islands.length === 1 &&
+  utterance.islands[0]!.rule === "steps.thing"

@@ -12,6 +12,13 @@ export type AnswerKind = "confirm" | "deny" | "undo" | "repeat" | "skip" | "mayb
 const nothing: Interpretation = { facts: [], ask: null, command: null }
 const wipes = /^(scratch|scrap|strike|delete|cancel|forget|undo|rub|disregard|scrub|bin|erase)/
 
+/** Words that may stand beside a yes or a no; any other makes it somebody else's conversation. */
+const besideAnswer = new Set(
+  "it it's that that's this this one the now then mate pal lads boss gaffer please thanks thank cheers ta oh och ach so well lovely job you i i'd say lad fella sure and but for me is do we bit me there they that'll what's 'tis tis aye yes yeah no right ok okay grand correct all of big small bare wee little buddy love not on to with at first again back please man hen".split(
+    " ",
+  ),
+)
+
 /** Kinds of answer in the utterance, when it holds nothing else. */
 export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {
   const kinds = new Set<AnswerKind>()
@@ -23,8 +30,8 @@ export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | nul
     kinds.add(kind)
   }
   if (!utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")) return null
-  const loose = utterance.leftovers.filter((one) => one === "neutral").length
-  return kinds.size > 0 && loose <= 2 ? kinds : null
+  const isLoose = utterance.leftovers.some((one, at) => one === "neutral" && !besideAnswer.has(utterance.words[at]!))
+  return kinds.size > 0 && !isLoose ? kinds : null
 }
 
 function answerKind(rule: string, text: string): AnswerKind | null {

@@ -74,6 +74,7 @@ function spelled(text: string, book: WordBook): string {
 
 /** "two metres twenty" is metres and centimetres; "fourteen metres nought point nought three" is two values. */
 function isSensible(island: Island, numbers: readonly NumberReading[]): boolean {
+  if (island.rule === "quantity.lost") return !numbers.some((one) => one.to === island.from)
   const tag = island.tags.find((one) => one.text === "cm")
   if (!tag) return true
   const number = numbers.find((one) => one.from >= tag.from && one.to <= tag.to)

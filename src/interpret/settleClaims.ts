@@ -18,7 +18,9 @@ export interface Settled {
 /** Parts sure from doubtful. */
 export function settleClaims(claims: readonly Claim[], utterance: Utterance, context: Context): Settled {
   const noNull = dropNullReading(claims, utterance)
-  const ranged = joinRanges(noNull, utterance)
+  const ranged = joinRanges(noNull, utterance).filter(
+    (one) => !(one.kind === "field" && one.doubt?.because === rangeDoubt && !context.asked),
+  )
   const placed = placeBareNumbers(ranged, utterance, context)
   const resolved = dropResolvedDoubts(placed)
   const settled = doubtConflicts(resolved)
@@ -83,12 +85,14 @@ function isRange(first: Claim, second: Claim, utterance: Utterance): boolean {
   )
 }
 
+const rangeDoubt = "a range is not a value"
+
 function rangeOf(first: Claim, second: Claim): Claim {
   const kept = second.kind === "field" ? first : second
   const candidates = [first, second].flatMap((one) =>
     one.value === null ? (one.doubt?.candidates ?? []) : [one.value],
   )
-  return { ...kept, from: first.from, to: second.to, doubt: { candidates, because: "a range is not a value" } }
+  return { ...kept, from: first.from, to: second.to, doubt: { candidates, because: rangeDoubt } }
 }
 
 /** Numbers that no field claims: asked about when nothing but them and a part was said, else left alone. */
