@@ -184,12 +184,13 @@ test("values are said with their units, one of them without the plural", () => {
   expect(sayMillimetres(1)).toBe("one millimetre")
   expect(sayMillimetres(600)).toBe("six hundred millimetres")
   expect(sayOhms(0.05)).toBe("nought point nought five ohms")
-  expect([0, 0.004, 0.006, 0.047, 0.456].map(sayAbout)).toEqual([
+  expect([0, 0.004, 0.006, 0.047, 0.456, 0.494].map(sayAbout)).toEqual([
     "under nought point nought one",
     "under nought point nought one",
     "about nought point nought one",
     "about nought point nought five",
     "about nought point four six",
+    "about nought point four nine",
   ])
   expect(sayItem("structural_steel")).toBe("Structural steel")
   expect(startWithNumber(16)).toBe("Sixteen")

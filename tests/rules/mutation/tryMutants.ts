@@ -19,6 +19,7 @@ export const testFiles = [
   "band",
   "tradeFacts",
   "memory",
+  "packs",
   "spoken",
   "crossChecks",
 ] as const
