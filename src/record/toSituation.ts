@@ -10,7 +10,7 @@ export const assumedInstrument: Instrument = { percent: 2, digits: 3, digitOhms:
 
 const itemSteps = ["pipe_cleaned", "clamp_fitted", "label_fitted", "one_end_disconnected", "connected_to_met"] as const
 
-const known = <T>(value: T, held: Held) => ({ value, entry: held.entry })
+const known = <T>(value: T, held: Held) => ({ value, entry: held.entry, order: held.seq })
 
 const stepsOf = (record: JobRecord, item: Item): ItemSituation["steps"] =>
   Object.fromEntries(
