@@ -1,0 +1,40 @@
+/** Readings in ohms with their limits. Over range is a state and never a number. */
+import type { Qualifier } from "../facts/Quantity"
+import { reading } from "./AtomRow"
+import type { Claim } from "./Claim"
+import { claimBare } from "./claimBare"
+import { isSold, shifted } from "./decideQuantity"
+import { doubted, measure, numberOf, type Site } from "./Site"
+import { hasTag, tagValue } from "./Utterance"
+
+const ohmShifts: Readonly<Record<string, number>> = { ohm: 0, milliohm: -3, kilohm: 3, megohm: 6, "megohm?": 6 }
+
+/** A phrase that names a reading. */
+export function claimReading(site: Site): Claim | null {
+  const { island } = site
+  const number = hasTag(island, "one") ? reading(island.from, island.to, "1", {}) : numberOf(site)
+  if (!number) return null
+  const plus = tagValue(island, "plus")
+  if (plus)
+    return measure(site, "resistance", { hasUnit: true, number: { ...number, text: `${number.text}${plus.slice(1)}` } })
+  const unit = tagValue(island, "unit")
+  const qualifier = tagValue(island, "qualifier") as Qualifier | undefined
+  if (unit === undefined && qualifier === undefined && number.lead === null) return claimBare(site)
+  if (hasTag(island, "broken")) return doubted(site, "resistance", [], "the letter may stand for the point")
+  if (unit === "microhm?") return doubted(site, "resistance", [], "microhms cannot be meant")
+  if (unit === "megohm?" && qualifier !== ">")
+    return doubted(site, "resistance", [shifted(number.text, -3), shifted(number.text, 6)], "milliohms or megohms")
+  if (site.asked === "conductor_csa" && unit === "ohm" && isSold(number.value))
+    return doubted(site, "conductor_csa", [number.value], "a size was asked and ohms came")
+  const claim = measure(site, "resistance", { hasUnit: unit !== undefined, number, shift: unit ? ohmShifts[unit]! : 0 })
+  if (!claim) return null
+  if (qualifier && unit === undefined && number.lead !== "nought")
+    return doubted(site, "resistance", [number.value, shifted(number.text, 3)], "the unit was not heard")
+  return qualifier ? { ...claim, qualifier } : claim
+}
+
+/** Over range is no number; the limit is asked for, unless a later part of the sentence gives it. */
+export function overRange(site: Site): Claim {
+  const { from, to } = site.island
+  return { kind: "resistance", value: null, unit: "ohm", qualifier: ">", from, to, isBare: false }
+}
