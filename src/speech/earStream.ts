@@ -49,11 +49,17 @@ const [quietDb, loudDb] = [-60, -10]
  */
 const quietAfter = { wholeSentence: 0.55, number: endpointerSettings.hangover, nothingYet: 1.3 }
 
+/**
+ * Longer talk than this is no sentence of the product, in seconds, and is not decoded: a radio would keep a phone busy
+ * without end. What is shorter than the other figure is decoded at each pause already.
+ */
+const [longestSentence, longestAtPause] = [15, 9]
+
 export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStream => {
   // What was heard at a pause is the answer if the utterance does end there, so that nobody waits for it twice.
   let atPause: { start: number; end: number; hearing: Hearing | null } | null = null
   const endpointer: Endpointer = createEndpointer(ear.rateHz, (utterance) => {
-    if (deaf) return quietAfter.number
+    if (deaf || utterance.end - utterance.start > longestAtPause) return quietAfter.number
     const hearing = ear.hear(utterance.samples)
     atPause = { start: utterance.start, end: utterance.end, hearing }
     if (!hearing) return quietAfter.nothingYet
@@ -74,7 +80,7 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
 
   const hear = (utterance: Utterance): HeardSound[] => {
     const spokenEnd = utterance.end - endpointerSettings.postRoll
-    if (deaf || spokenEnd <= audibleFrom) return []
+    if (deaf || spokenEnd <= audibleFrom || utterance.end - utterance.start > longestSentence) return []
     const known = atPause?.start === utterance.start && atPause.end === utterance.end
     const hearing = known && atPause ? atPause.hearing : ear.hear(utterance.samples)
     return hearing

@@ -86,6 +86,15 @@ describe("how long is waited for more", () => {
   })
 })
 
+test("talk that is too long for any sentence is not decoded, and what follows it is heard", () => {
+  const given = ear()
+  const one = stream(given)
+  const talk = join(...Array.from({ length: 20 }, () => join(word(0.9), silence(0.1))))
+  expect(one.push(join(silence(1), talk, silence(2)), rateHz)).toEqual([])
+  expect(given.given).toEqual([])
+  expect(one.push(join(word(0.6), silence(2)), rateHz)).toHaveLength(1)
+})
+
 test("the end of the sound finishes an open utterance", () => {
   const one = stream()
   expect(one.push(join(silence(1), word(0.6)), rateHz)).toEqual([])
