@@ -20,8 +20,11 @@ const constraints: MediaTrackConstraints = {
 export interface MicrophoneEvents {
   /** The microphone has given out and could not be had again. */
   lost(because: string): void
-  /** A new port with sound: the first at the start, others after each rebuilding. */
-  port(port: MessagePort): void
+  /**
+   * A new port with sound: the first at the start, others after each rebuilding. `changed` tells that it is another
+   * microphone than before, so that what was just said may be lost.
+   */
+  port(port: MessagePort, changed?: boolean): void
 }
 
 export interface Microphone {
@@ -47,6 +50,7 @@ interface Graph {
 export const openMicrophone = async (events: MicrophoneEvents): Promise<Outcome<Microphone>> => {
   let graph: Graph | null = null
   let closed = false
+  let sourceBefore: string | null = null
   let building: Promise<Outcome> | null = null
   let deafMark: Exclude<ToWorklet, { port: MessagePort }> | null = null
 
@@ -57,7 +61,9 @@ export const openMicrophone = async (events: MicrophoneEvents): Promise<Outcome<
     if (!made.ok) return made
     graph = made.value
     const { port1, port2 } = new MessageChannel()
-    events.port(port1)
+    const source = describeSource(graph)
+    events.port(port1, sourceBefore !== null && sourceBefore !== source)
+    sourceBefore = source
     send({ port: port2 }, [port2])
     if (deafMark?.mark === "deafen") send(deafMark)
     graph.stream.getAudioTracks()[0]?.addEventListener("ended", rebuild)
@@ -88,10 +94,10 @@ export const openMicrophone = async (events: MicrophoneEvents): Promise<Outcome<
     else if (graph.context.state !== "running") graph.context.resume().catch(rebuild)
   }
 
+  /** A track that stays muted gives silence for ever, although it counts as live. */
   const lookAgain = () => {
     const track = graph?.stream.getAudioTracks()[0]
-    if (!track || track.readyState === "ended" || !(track.getSettings().deviceId ?? "default")) rebuild()
-    else if (defaultHasMoved(track)) rebuild()
+    if (!track || track.readyState === "ended" || track.muted) rebuild()
   }
 
   const whenVisible = () => {
@@ -122,8 +128,9 @@ export const openMicrophone = async (events: MicrophoneEvents): Promise<Outcome<
   })
 }
 
-/** A track that stays muted gives silence for ever, although it counts as live. */
-const defaultHasMoved = (track: MediaStreamTrack) => track.muted
+/** Tells two microphones apart, and one microphone at two rates. */
+const describeSource = ({ stream, context }: Graph) =>
+  `${stream.getAudioTracks()[0]?.getSettings().deviceId ?? ""} at ${context.sampleRate}`
 
 const makeGraph = async (): Promise<Outcome<Graph>> => {
   if (!navigator.mediaDevices?.getUserMedia) return refuse("This browser gives no page a microphone.")

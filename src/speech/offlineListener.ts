@@ -50,7 +50,10 @@ export const createOfflineListener = (options: OfflineListenerOptions): Listener
         events?.failed?.(because)
         events?.state?.("stopped")
       },
-      port: (port) => client.hear(port),
+      port: (port, changed) => {
+        client.hear(port)
+        if (changed) events?.stumbled?.("The microphone has changed. Say that again.")
+      },
     })
 
   const reopen = async () => {

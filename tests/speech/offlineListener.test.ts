@@ -90,6 +90,14 @@ test("a microphone that is lost for good is told in words", async () => {
   expect(got).toEqual(["There is no microphone."])
 })
 
+test("another microphone in the middle of the work is told in words, the first one is not", async () => {
+  const { microphone, got } = await bench()
+  microphone().port({} as MessagePort, false)
+  expect(got).toEqual([])
+  microphone().port({} as MessagePort, true)
+  expect(got).toEqual(["The microphone has changed. Say that again."])
+})
+
 test("nothing is handed over after the stop, and the microphone is closed", async () => {
   const { listener, tell, got, closed } = await bench()
   await listener.stop()
