@@ -18,15 +18,46 @@ export default defineConfig({
   test: {
     root: here("."),
     reporters: ["default", new ClosingLine()],
+    // In this order, so that nothing else runs while the recording is played at its own pace into a browser.
     projects: [
       {
         extends: true,
-        test: { name: "unit", include: ["tests/**/*.test.{ts,tsx}"], exclude: ["tests/audio/**", "tests/browser/**"] },
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: ["tests/audio/**", "tests/browser/**"],
+          sequence: { groupOrder: 0 },
+        },
       },
-      { extends: true, test: { name: "audio", include: ["tests/audio/**/*.test.ts"], testTimeout: 120_000 } },
       {
         extends: true,
-        test: { name: "browser", include: ["tests/browser/**/*.test.ts"], testTimeout: 420_000, hookTimeout: 60_000 },
+        test: {
+          name: "audio",
+          include: ["tests/audio/**/*.test.ts"],
+          testTimeout: 240_000,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          exclude: ["tests/browser/sampleJob.test.ts"],
+          testTimeout: 180_000,
+          hookTimeout: 60_000,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "spoken",
+          include: ["tests/browser/sampleJob.test.ts"],
+          testTimeout: 420_000,
+          hookTimeout: 60_000,
+          sequence: { groupOrder: 2 },
+        },
       },
     ],
   },
