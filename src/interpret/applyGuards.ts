@@ -32,7 +32,9 @@ class Guards {
     if (this.isConditional(claim))
       return this.isAsked(claim) ? [this.doubt(claim, "somebody else may have said so")] : []
     if (this.isQuestion(claim)) return this.isAsked(claim) ? [this.doubt(claim, "that sounded like a question")] : []
+    if (claim.kind === "step_done" && !claim.isBare && this.beginsAsking(claim)) return []
     if (claim.kind === "step_done") return this.isNegated(claim) || this.isUndone(claim) ? [] : [this.hedgedStep(claim)]
+    if (this.isVerdict(claim)) return []
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
     if (negation === "after") return []
@@ -119,6 +121,23 @@ class Guards {
     )
     const nots = [...this.found("guards.not"), ...this.found("resistance.nothingShown"), ...denials]
     return nots.filter((one) => one.to <= claim.from || one.from >= claim.to)
+  }
+
+  /** "is everything proved dead": a clause that begins with its verb asks. */
+  private beginsAsking(claim: Claim): boolean {
+    let first = claim.from
+    while (first > 0 && this.clauses.clause[first - 1] === this.clauses.clause[claim.from]) first -= 1
+    return (
+      first < claim.from &&
+      /^(is|are|was|were|did|does|do|shall|should|could|would|will|can|has)$/.test(this.utterance.words[first]!)
+    )
+  }
+
+  /** "sixteen mil is too big" judges a size and reports none. */
+  private isVerdict(claim: Claim): boolean {
+    return this.found("guards.undone").some(
+      (one) => this.inSame("segment", claim, one) && one.from >= claim.to && /too|wrong|no good/.test(this.textOf(one)),
+    )
   }
 
   private isNegated(claim: Claim): boolean {

@@ -107,6 +107,9 @@ function withCurrent(claim: Claim, utterance: Utterance, context: Context): Clai
 }
 
 function itemsFor(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Item[] {
+  const isShared = ["both", "all", "each"].includes(utterance.words[claim.from - 1] ?? "")
+  const before = mentions.filter((one) => one.to <= claim.from && isBond(one.item))
+  if (isShared && new Set(before.map((one) => one.item)).size > 1) return [...new Set(before.map((one) => one.item))]
   const inside = mentions.find((one) => one.from >= claim.from && one.to <= claim.to)
   const chosen =
     inside ??

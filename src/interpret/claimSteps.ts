@@ -44,6 +44,13 @@ const surfaces = new Set(
   "it there pipe pipework line main mains tube end both all them now tight properly and with too as".split(" "),
 )
 
+/** Small words that may follow "on" before something more is said. */
+const leadsOn = new Set(
+  "but because cos although at about from off past above below near beside by since in for to so then one i've i it's that's".split(
+    " ",
+  ),
+)
+
 /** "clamp is on the wrong side", "on the floor": a phrase that ends in "on" is a step only where a part or pipe follows. */
 function isMeant(utterance: Utterance, island: Island): boolean {
   if (!hasTag(island, "onto")) return true
@@ -54,9 +61,11 @@ function isMeant(utterance: Utterance, island: Island): boolean {
     if (next) return !/^(guards\.undone|parts\.notPart|quantity)/.test(next.rule)
     const leftover = utterance.leftovers[at]
     if (leftover === "unknown" || leftover === "chatter") return false
-    if (surfaces.has(utterance.words[at]!)) return true
-    if (hasArticle) return false
-    hasArticle = ["the", "a", "my", "this", "that"].includes(utterance.words[at]!)
+    const word = utterance.words[at]!
+    if (surfaces.has(word)) return true
+    const isArticle = ["the", "a", "my", "this", "that", "its", "our"].includes(word)
+    if (hasArticle || (leftover === "neutral" && !isArticle && !leadsOn.has(word))) return false
+    hasArticle ||= isArticle
   }
   return true
 }

@@ -22,8 +22,8 @@ export interface Interpreter {
   explain(text: string, context?: Context): Explanation
 }
 
-/** Characters of one utterance that are looked at; a minute of fast speech is about 1,200. */
-export const longestText = 2400
+/** Characters of one utterance that are looked at; a minute of fast speech is about 1,000. */
+export const longestText = 1500
 /** Other readings of the sound that are compared. */
 const mostAlternatives = 4
 

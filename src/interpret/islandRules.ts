@@ -18,6 +18,7 @@ export const islandRules: readonly string[] = [
   "commands.stopListening",
   "commands.startListening",
   "commands.newPart",
+  "commands.newBond",
   "steps.pipeCleaned",
   "steps.clampFitted",
   "steps.labelFitted",

@@ -19,6 +19,13 @@ const besideAnswer = new Set(
   ),
 )
 
+/** Words that may stand beside "skip" and "undo", which are also said of screws and clamps. */
+const besideWish = new Set(
+  "please mate pal then for now the just so oh right yeah yes aye no one that it again i i'll let's we we'll thanks cheers on to with".split(
+    " ",
+  ),
+)
+
 /** Kinds of answer in the utterance, when it holds nothing else. */
 export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {
   const kinds = new Set<AnswerKind>()
@@ -30,7 +37,9 @@ export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | nul
     kinds.add(kind)
   }
   if (!utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")) return null
-  const isLoose = utterance.leftovers.some((one, at) => one === "neutral" && !besideAnswer.has(utterance.words[at]!))
+  const mayStand = kinds.has("skip") || kinds.has("undo") ? besideWish : besideAnswer
+  const isLoose = utterance.leftovers.some((one, at) => one === "neutral" && !mayStand.has(utterance.words[at]!))
+  if (mayStand === besideWish && utterance.words.includes("there")) return null
   return kinds.size > 0 && !isLoose ? kinds : null
 }
 
@@ -82,7 +91,8 @@ const isAbsenceOnly = (utterance: Utterance): boolean =>
 export function readAnswer(kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation {
   if (kinds.has("undo")) return only({ kind: "undo", value: true })
   if (kinds.has("repeat") && !kinds.has("confirm") && !kinds.has("deny")) return only({ kind: "repeat", value: true })
-  if (kinds.has("skip") && !kinds.has("confirm")) return only({ kind: "skip", value: true, ...subjectOf(context) })
+  if (kinds.has("skip") && !kinds.has("confirm"))
+    return context.asked === undefined ? nothing : only({ kind: "skip", value: true, ...subjectOf(context) })
   if (!isYesNoAsked(context)) return nothing
   if (kinds.has("maybe") || (kinds.has("confirm") && kinds.has("deny"))) return asksAgain(kinds, context)
   if (kinds.has("deny")) return only({ kind: "deny", value: true, ...subjectOf(context) })

@@ -11,6 +11,7 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
   const name = island && tagValue(island, "command")
   if (!island || !name) return null
   if (name === "new_part") return readNewPart(utterance, island.to)
+  if (name === "new_bond") return readNewBond(utterance, island.to)
   if (name === "keep_it") return readKeep(utterance, island.to)
   if (name === "reason" || name === "because") return readReason(utterance, island, name)
   const isAlone =
@@ -42,6 +43,14 @@ function readKeep(utterance: Utterance, from: number): Interpretation {
   if (reason === "")
     return { facts: [], ask: { kind: "keep_reason", because: "a reason is needed to keep it" }, command: null }
   return { facts: [], ask: null, command: { kind: "keep_it", reason: reason.slice(0, 500) } }
+}
+
+/** "new bond, call it …": the name stands behind a pause and a "call it". */
+function readNewBond(utterance: Utterance, from: number): Interpretation | null {
+  const naming = /^(call it|called|name it|named|it's called|it's|call this) /.exec(
+    `${utterance.words.slice(from).join(" ")} `,
+  )
+  return naming ? readNewPart(utterance, from + naming[1]!.split(" ").length) : null
 }
 
 /** "new bond, call it boiler pipe": up to three plain words become the part's name. */

@@ -64,14 +64,14 @@ describe.each(contexts)("the ear's grammar under %j", (context) => {
     const sentences = Array.from({ length: 150 }, () => sampleRule(folder.set, root, random))
     const dumb = sentences.filter((text) => {
       const { facts, ask, command } = interpreter.interpret(text, context)
-      return facts.length === 0 && ask === null && command === null && !isBareYesNo(text)
+      return facts.length === 0 && ask === null && command === null && !isBareAnswer(text)
     })
     expect(dumb).toEqual([])
   })
 })
 
-/** A yes or a no with nothing asked means nothing, on purpose. */
-const isBareYesNo = (text: string) => /^(yes|yep|aye|correct|that's right|spot on|no)$/.test(text)
+/** A yes, a no or a skip with nothing asked means nothing, on purpose. */
+const isBareAnswer = (text: string) => /^(yes|yep|aye|correct|that's right|spot on|no|skip|skip this one)$/.test(text)
 
 test("every pronunciation uses the phones of the model", () => {
   for (const [word, ways] of folder.pronunciations)
