@@ -103,8 +103,19 @@ function withCurrent(claim: Claim, utterance: Utterance, context: Context): Clai
   // "all" may be "oil", and of what "all" is was not said.
   if (claim.kind === "conductor_csa" && utterance.words[claim.from] === "all")
     return { ...claim, doubt: { candidates: ["oil"], because: "it was not said which bonds", kind: "service" } }
+  if (isAfterLookalike(claim, utterance))
+    return { ...claim, doubt: { candidates: [], because: "what was named is not a part to bond", kind: "service" } }
   return context.item ? { ...claim, subject: context.item } : claim
 }
+
+/** "oil tank, sixteen square": something else that carries a part's name was named first, so the current part is not meant. */
+const isAfterLookalike = (claim: Claim, utterance: Utterance): boolean =>
+  utterance.islands.some(
+    (one) =>
+      one.rule === "parts.notPart" &&
+      one.to <= claim.from &&
+      /^(water|gas|oil|heating)$/.test(utterance.words[one.from] ?? ""),
+  )
 
 function itemsFor(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Item[] {
   const isShared = ["both", "all", "each"].includes(utterance.words[claim.from - 1] ?? "")

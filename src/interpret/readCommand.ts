@@ -20,7 +20,9 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
     ) && utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
   if (!isAlone) return null
   const part = utterance.islands.find((one) => one.rule.startsWith("parts."))
-  const item = tagValue(island, "item") ?? (part && tagValue(part, "item")) ?? context.item
+  const named = tagValue(island, "item") ?? (part && tagValue(part, "item"))
+  // What is left is asked of the whole job unless a part is named; every other wish is about the current part.
+  const item = named ?? (name === "whats_left" ? undefined : context.item)
   const subject = withSubject.has(name) && item ? { subject: item } : {}
   return { facts: [], ask: null, command: { kind: name, ...subject } as Command }
 }
