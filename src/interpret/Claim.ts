@@ -1,6 +1,8 @@
 /** Something an utterance seems to say, before guards, repairs and conflicts have had their word. */
+
 import type { Item } from "../facts/Item"
 import type { Qualifier } from "../facts/Quantity"
+import { unitOf } from "../facts/unitOf"
 
 export type ClaimKind =
   | "conductor_csa"
@@ -41,15 +43,6 @@ export interface ClaimDoubt {
   /** The field to ask for when it is not the claim's own kind. */
   kind?: string
 }
-
-export const unitOf = {
-  conductor_csa: "mm2",
-  neutral_csa: "mm2",
-  length: "m",
-  distance: "mm",
-  resistance: "ohm",
-  fuse_rating: "A",
-} as const
 
 export type MeasuredKind = keyof typeof unitOf
 

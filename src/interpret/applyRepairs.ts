@@ -53,7 +53,7 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   if (!last) return [...claims]
   const text = textOf(utterance, mark)
   if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next)
-  if (!next) return endRepair(claims, last, text, mark, utterance)
+  if (!next) return endRepair(claims, meantBy(mark, before, utterance) ?? last, text, mark, utterance)
   const replaced = before.findLast((one) => one.kind === next.kind)
   if (replaced)
     return claims.filter(
@@ -65,6 +65,8 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
     const moved = decideQuantity({ kind: last.kind, number, hasUnit: true, isAsked: true }, next.from, next.to)
     return claims.filter((one) => one !== last).map((one) => (one === next ? moved : one))
   }
+  if (last.value === next.value && last.kind !== next.kind && isMeasured(next.kind) && isMeasured(last.kind))
+    return eitherOf(claims, last, next)
   if (last.kind === "field") return claims.filter((one) => one !== last)
   if (wipes.test(text)) return claims.map((one) => (one === last ? withdrawn(one) : one))
   const isPause = /^(sorry|wait|hang on|hold on|actually|in fact|excuse me|pardon me|damn|oops|whoops|bugger)$/.test(
@@ -96,6 +98,13 @@ function wishAt(claims: readonly Claim[], mark: Island): Claim[] {
     .map((one) =>
       one === next ? { ...one, doubt: { candidates, because: "what ought to be may not be what is" } } : one,
     )
+}
+
+/** "label on, clamp on, no, label's not on": the thing named behind the no is the one taken back. */
+function meantBy(mark: Island, before: readonly Claim[], utterance: Utterance): Claim | undefined {
+  const thing = utterance.islands.find((one) => one.rule === "steps.thing" && one.from >= mark.to)
+  const name = thing?.tags[0]?.text.replace("thing=", "")
+  return name ? before.findLast((one) => one.kind === "step_done" && String(one.value).startsWith(name)) : undefined
 }
 
 /** A repair that nothing follows: the value before it no longer stands. */

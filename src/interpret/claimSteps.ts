@@ -45,11 +45,7 @@ const surfaces = new Set(
 )
 
 /** Small words that may follow "on" before something more is said. */
-const leadsOn = new Set(
-  "but because cos although at about from off past above below near beside by since in for to so then one i've i it's that's".split(
-    " ",
-  ),
-)
+const leadsOn = new Set("at about from off past above below near beside by since in for to one".split(" "))
 
 /** "clamp is on the wrong side", "on the floor": a phrase that ends in "on" is a step only where a part or pipe follows. */
 function isMeant(utterance: Utterance, island: Island): boolean {
@@ -62,7 +58,7 @@ function isMeant(utterance: Utterance, island: Island): boolean {
     const leftover = utterance.leftovers[at]
     if (leftover === "unknown" || leftover === "chatter") return false
     const word = utterance.words[at]!
-    if (surfaces.has(word)) return true
+    if (surfaces.has(word) || /^(but|because|cos|although|so|then|i|i've|it's|that's)$/.test(word)) return true
     const isArticle = ["the", "a", "my", "this", "that", "its", "our"].includes(word)
     if (hasArticle || (leftover === "neutral" && !isArticle && !leadsOn.has(word))) return false
     hasArticle ||= isArticle

@@ -3,8 +3,8 @@
  * speech it may be said in. Nothing is rounded or moved to the nearest size.
  */
 import { sizesMm2 } from "../facts/Quantity"
+import { unitOf } from "../facts/unitOf"
 import type { Claim, ClaimDoubt, MeasuredKind } from "./Claim"
-import { unitOf } from "./Claim"
 import type { NumberReading } from "./NumberReading"
 
 export interface Quantity {

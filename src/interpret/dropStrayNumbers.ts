@@ -45,12 +45,30 @@ function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Co
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? [doubtful(claim)] : []
   if (isLabel(claim, utterance, isAsked)) return isAsked ? [doubtful(claim)] : []
   if (claim.isBare && hasLostUnit(utterance)) return [doubtful(claim)]
+  if (hasStrangeUnit(claim, utterance)) return isAsked || claim.kind === "resistance" ? [doubtful(claim)] : []
+  return amongStrangers({ claim, utterance, clauses, isAsked, hasItem: context.item !== undefined })
+}
+
+interface Setting {
+  claim: Claim
+  utterance: Utterance
+  clauses: Clauses
+  isAsked: boolean
+  hasItem: boolean
+}
+
+/** What is left of a claim when words that we do not know stand beside it. */
+function amongStrangers({ claim, utterance, clauses, isAsked, hasItem }: Setting): Claim[] {
   const unknown = unknownWords(claim, utterance, clauses)
   if (unknown === 0 || isSpokenReading(claim, utterance)) return [claim]
   if (claim.isBare) return isAsked && unknown < 3 ? [doubtful(claim)] : []
-  const isLoose = claim.kind === "length" && !isAsked && context.item === undefined && unknown > 1
+  const isLoose = claim.kind === "length" && !isAsked && !hasItem && unknown > 1
   return isLoose && !hasSite(utterance) ? [] : [claim]
 }
+
+/** "0.05R": letters glued to the figures that are no unit of ours. */
+const hasStrangeUnit = (claim: Claim, utterance: Utterance): boolean =>
+  utterance.tokens[claim.to - 1]?.after === "none" && utterance.leftovers[claim.to] === "unknown"
 
 /** A unit stands somewhere without its number. */
 const hasLostUnit = (utterance: Utterance): boolean =>

@@ -7,7 +7,7 @@ import type { Fact } from "../facts/Fact"
 import type { Ask, Context } from "../facts/Interpretation"
 import { isBond, knownServices } from "../facts/Item"
 import type { Mention } from "./assignSubjects"
-import type { Claim } from "./Claim"
+import type { Claim, ClaimDoubt } from "./Claim"
 import type { Clauses } from "./Clauses"
 import type { Language } from "./readUtterance"
 import type { Utterance } from "./Utterance"
@@ -81,6 +81,8 @@ export function withNearPart(claim: Claim, utterance: Utterance, { book }: Langu
     const isPlace = at < claim.to && (/^(bond|bonding|pipe|line|main|is|in|was)$/.test(next) || word.endsWith("'s"))
     return isPlace && utterance.leftovers[at] !== null && book.soundAlikes.part.has(word.replace(/'s$/, ""))
   })
+  const behind = partBehind(claim, utterance, book)
+  if (behind) return { ...claim, doubt: behind }
   const part = found && book.soundAlikes.part.get(found.replace(/'s$/, ""))
   return part
     ? {
@@ -88,6 +90,16 @@ export function withNearPart(claim: Claim, utterance: Utterance, { book }: Langu
         doubt: { candidates: [part.meant], because: "that was close to the name of a part", kind: "service" },
       }
     : claim
+}
+
+/** "on the what are", "on the widget": a part is named behind the value, and it is not one we know. */
+function partBehind(claim: Claim, utterance: Utterance, book: Language["book"]): ClaimDoubt | null {
+  const { words, leftovers } = utterance
+  if (!/^(on|for)$/.test(words[claim.to] ?? "") || claim.kind !== "conductor_csa") return null
+  const from = claim.to + (/^(the|my|a)$/.test(words[claim.to + 1] ?? "") ? 2 : 1)
+  const known = book.soundAlikes.part.get(words.slice(from).join(" ")) ?? book.soundAlikes.part.get(words[from] ?? "")
+  if (!known && leftovers[from] !== "unknown") return null
+  return { candidates: known ? [known.meant] : [], because: "the part was not understood", kind: "service" }
 }
 
 /** An answer that only sounds like a part's name, or points at a part without a name. */

@@ -5,7 +5,7 @@
  */
 import { type Gap, isEdgeGap, type Token } from "./Token"
 
-const figure = /[oO](?=[.,]\d)[.,oO\d]*\d|(?:(?<![\d.])\.{1,2})?\d(?:[.,:/]{0,2}(?:\d|[oO](?![A-Za-z])))*/y
+const figure = /[oO](?=[.,]\d)[.,oO\d]*\d|(?:(?<![\d.])\.{1,2})?\d(?:[.,:/]{0,2}(?:\d|[oO]+(?![A-Za-z])))*/y
 const initials = /(?:[A-Za-z]\.){2,}[A-Za-z]?(?![A-Za-z])/y
 const word = /\p{L}[\p{L}\p{M}]*(?:['’`]\p{L}+)*/uy
 const squareMark = /(?:\^2|²)/y
