@@ -1,6 +1,7 @@
 /** Answers to the loop: yes, no, a repair, undo, say again, leave it. */
 import { type Answer, type Correct, RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
+import { unitFor } from "../facts/unitOf"
 import { sayItem } from "../interpret/sayItem"
 import { heldIn } from "../record/holding"
 import type { Held } from "../record/JobRecord"
@@ -13,15 +14,6 @@ import { askWaiting, speakWritten } from "./speak"
 import type { Turn } from "./Turn"
 import { withSubject } from "./withSubject"
 import { writeFacts } from "./writeFacts"
-
-const unitOf: Partial<Record<string, string>> = {
-  conductor_csa: "mm2",
-  neutral_csa: "mm2",
-  length: "m",
-  distance: "mm",
-  resistance: "ohm",
-  fuse_rating: "A",
-}
 
 /** Marks every warning that rests on these entries as answered, and tells whether there was one. */
 const answerWarnings = (turn: Turn, entries: readonly string[], how: string): boolean => {
@@ -119,7 +111,7 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
   const main = turn.state.readBack && turn.fact(turn.state.readBack.main)
   const { field, kind: _, ...rest } = repair
   const item = repair.subject ?? (main && "subject" in main ? main.subject : undefined) ?? turn.state.item
-  const unit = unitOf[field]
+  const unit = unitFor(field)
   const parsed = RecordedFact.safeParse({ ...rest, kind: field, ...(unit && { unit }) })
   if (!parsed.success) {
     turn.say("I did not get that.")

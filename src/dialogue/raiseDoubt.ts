@@ -5,6 +5,7 @@
 import { RecordedFact } from "../facts/Fact"
 import type { Ask } from "../facts/Interpretation"
 import type { Item } from "../facts/Item"
+import { unitFor } from "../facts/unitOf"
 import { readBack } from "../interpret/readBack"
 import { sayItem } from "../interpret/sayItem"
 import { sayKind } from "../interpret/sayKind"
@@ -15,19 +16,10 @@ import { answerMe } from "./speak"
 import type { Turn } from "./Turn"
 import { withSubject } from "./withSubject"
 
-const unitOf: Partial<Record<string, string>> = {
-  conductor_csa: "mm2",
-  neutral_csa: "mm2",
-  length: "m",
-  distance: "mm",
-  resistance: "ohm",
-  fuse_rating: "A",
-}
-
 const candidatesOf = (ask: Ask, item: Item | null): RecordedFact[] =>
   (ask.candidates ?? []).flatMap((value) => {
-    const unit = unitOf[ask.kind] ? { unit: unitOf[ask.kind] } : {}
-    const parsed = RecordedFact.safeParse({ kind: ask.kind, value, ...unit })
+    const unit = unitFor(ask.kind)
+    const parsed = RecordedFact.safeParse({ kind: ask.kind, value, ...(unit && { unit }) })
     return parsed.success ? [withSubject(parsed.data, item)] : []
   })
 
