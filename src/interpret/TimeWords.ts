@@ -1,5 +1,5 @@
 /** Words of an answer to a question for a time, with small numbers turned into figures: "twenty one" is 21. */
-import { sayNumber } from "./sayNumber"
+import { sayNumber } from "../facts/sayNumber"
 import type { Utterance } from "./Utterance"
 
 const small = new Map(Array.from({ length: 60 }, (_, value) => [sayNumber(value), value] as const))

@@ -6,8 +6,8 @@
 import type { Arrangement, RecordedFact } from "../facts/Fact"
 import type { Item } from "../facts/Item"
 import type { Qualifier } from "../facts/Quantity"
+import { sayNumber } from "../facts/sayNumber"
 import { sayItem } from "./sayItem"
-import { sayNumber } from "./sayNumber"
 import { sayStep } from "./sayStep"
 import { sayDate, sayTime } from "./sayTime"
 

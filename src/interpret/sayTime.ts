@@ -1,5 +1,5 @@
 /** Times and dates in words, British order, nothing left to guess: the year and the half of the day are always said. */
-import { sayNumber } from "./sayNumber"
+import { sayNumber } from "../facts/sayNumber"
 
 const months = "January February March April May June July August September October November December".split(" ")
 
