@@ -79,7 +79,7 @@ export function assignSubjects(
 ): Claim[] {
   return claims.flatMap((claim) => {
     if (!takesSubject(claim)) return [claim]
-    const named = namedEarth(claim, utterance)
+    const named = postposed(claim, mentions, utterance) ? null : namedEarth(claim, utterance)
     if (named) return [{ ...claim, subject: named }]
     const items = itemsFor(claim, mentions, utterance)
     if (items.length === 0) return [withCurrent(claim, utterance, context)]
