@@ -5,6 +5,7 @@
 import type { Outcome } from "../facts/Outcome"
 import { done, refuse } from "../facts/Outcome"
 import { copyIn, type Engine } from "./engine"
+import type { Automaton } from "./flatGrammar"
 import type { RawDecoder } from "./loadDecoder"
 
 /** Nats in one unit of the engine's scores: its logarithm has base 1.0001 and it drops ten bits. */
@@ -54,6 +55,28 @@ export const setGrammar = (engine: Engine, decoder: RawDecoder, jsgf: string): O
   engine._jsgf_grammar_free(parsed)
   if (fsg === 0) return refuse("The grammar has no public rule.")
   // The decoder owns the graph from here on, also when it refuses it: freeing it here would free it twice.
+  const taken = engine._decoder_set_fsg(decoder.cdecoder, fsg)
+  return taken < 0 ? refuse("The grammar has a word that the dictionary lacks.") : done(undefined)
+}
+
+/** Takes an automaton in place of the grammar: the same sentences in far fewer states. Refuses as `setGrammar` does. */
+export const setAutomaton = (engine: Engine, decoder: RawDecoder, { arcs, ends }: Automaton): Outcome => {
+  const text = new TextEncoder()
+  const name = copyIn(engine, text.encode("sentences"))
+  const weight = Number(decoder.get_config("lw"))
+  const final = arcs.length
+  const fsg = engine._fsg_model_init(name, engine._decoder_logmath(decoder.cdecoder), weight, final + 1)
+  engine._free(name)
+  const ids = new Map<string, number>()
+  for (const word of new Set(arcs.flatMap((out) => [...out.keys()]))) {
+    const at = copyIn(engine, text.encode(word))
+    ids.set(word, engine._fsg_model_word_add(fsg, at))
+    engine._free(at)
+  }
+  for (const [from, out] of arcs.entries())
+    for (const [word, to] of out) engine._fsg_model_trans_add(fsg, from, to, 0, ids.get(word)!)
+  for (const end of ends) engine._fsg_model_null_trans_add(fsg, end, final, 0)
+  engine._fsg_set_states(fsg, 0, final)
   const taken = engine._decoder_set_fsg(decoder.cdecoder, fsg)
   return taken < 0 ? refuse("The grammar has a word that the dictionary lacks.") : done(undefined)
 }

@@ -36,6 +36,11 @@ export interface Engine {
   _jsgf_parse_string(text: Pointer, parent: Pointer): Pointer
   _jsgf_get_public_rule(grammar: Pointer): Pointer
   _jsgf_build_fsg(grammar: Pointer, rule: Pointer, logmath: Pointer, weight: number): Pointer
+  _fsg_model_init(name: Pointer, logmath: Pointer, weight: number, states: number): Pointer
+  _fsg_model_word_add(fsg: Pointer, word: Pointer): number
+  _fsg_model_trans_add(fsg: Pointer, from: number, to: number, logProbability: number, word: number): void
+  _fsg_model_null_trans_add(fsg: Pointer, from: number, to: number, logProbability: number): number
+  _fsg_set_states(fsg: Pointer, start: number, final: number): void
   _jsgf_grammar_free(grammar: Pointer): void
 }
 

@@ -1,78 +1,149 @@
 /**
- * Whether a sentence is in a flat grammar, by following all its paths at once. The engine cannot say: it only gives the
- * best sentence for a sound. Reads what the ear is given: one file, no imports, rules that do not call themselves.
+ * A flat grammar as the smallest automaton that takes the same sentences. The engine's own reading of a grammar makes a
+ * state for every word of every use of every rule, and its search looks at every state in every frame: on the product's
+ * grammars that is most of its time. Weights are left out: the engine counts them as nothing where they are 1.
  */
 
-/** Takes every place in the words that is reached so far, and gives every place reached after this part. */
-type Step = (words: readonly string[], from: ReadonlySet<number>) => ReadonlySet<number>
+export interface Automaton {
+  /** Words that lead from each state to another. The first state is the start. */
+  arcs: ReadonlyArray<ReadonlyMap<string, number>>
+  /** States in which a sentence may end. */
+  ends: ReadonlySet<number>
+}
 
-export type SentenceTest = (words: readonly string[]) => boolean
+/** Whether these words are a whole sentence. */
+export const accepts = ({ arcs, ends }: Automaton, words: readonly string[]): boolean => {
+  let at: number | undefined = 0
+  for (const word of words) {
+    at = arcs[at]!.get(word)
+    if (at === undefined) return false
+  }
+  return ends.has(at)
+}
 
-/** Throws over a text that is not a grammar: the engine has taken it before. */
-export const readFlatGrammar = (jsgf: string): SentenceTest => {
+/** Null where the text is no grammar, has no public rule, or names a rule that it does not hold. */
+export const readFlatGrammar = (jsgf: string): Automaton | null => {
   const text = jsgf.replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, " ").replace(/\{[^}]*\}|\/[\d.eE+-]+\//g, " ")
-  const rules = new Map<string, Step>()
-  let root: Step | null = null
+  const rules = new Map<string, string>()
+  let root: string | null = null
   for (const [, isPublic, name, body] of text.matchAll(/(public\s+)?<([^>]+)>\s*=([^;]*);/g)) {
-    const step = readRule(body!, (rule) => rules.get(rule))
-    rules.set(name!, step)
-    if (isPublic) root = step
+    rules.set(name!, body!)
+    if (isPublic && root === null) root = name!
   }
-  if (!root) throw new Error("The grammar has no public rule")
-  const start = root
-  return (words) => start(words, new Set([0])).has(words.length)
+  if (root === null) return null
+  const paths = new Paths(rules)
+  const [start, end] = [paths.state(), paths.state()]
+  return paths.addRule(root, start, end, []) ? minimise(determinise(paths, start, end)) : null
 }
 
-const readRule = (body: string, ruleOf: (name: string) => Step | undefined): Step => {
-  const tokens = body.match(/<[^>]+>|[()[\]|*+]|[^\s()[\]|*+<>]+/g) ?? []
-  let at = 0
+/** The grammar as it stands: states with words between them, and free steps. */
+class Paths {
+  readonly free: number[][] = []
+  readonly arcs: [word: string, to: number][][] = []
+  constructor(private readonly rules: ReadonlyMap<string, string>) {}
 
-  const choice = (): Step => {
-    const ways = [sequence()]
-    while (tokens[at] === "|") {
-      at++
-      ways.push(sequence())
-    }
-    return ways.length === 1 ? ways[0]! : (words, from) => union(ways.map((way) => way(words, from)))
+  state(): number {
+    this.free.push([])
+    this.arcs.push([])
+    return this.free.length - 1
   }
 
-  const sequence = (): Step => {
-    const parts: Step[] = []
-    while (at < tokens.length && !["|", ")", "]"].includes(tokens[at]!)) parts.push(repeated())
-    return (words, from) => parts.reduce((places, part) => part(words, places), from)
+  /** False where a rule is missing or calls itself. */
+  addRule(name: string, from: number, to: number, above: readonly string[]): boolean {
+    const body = this.rules.get(name)
+    if (body === undefined || above.includes(name)) return false
+    const tokens = body.match(/<[^>]+>|[()[\]|*+]|[^\s()[\]|*+<>]+/g) ?? []
+    return this.addChoice(tokens, { at: 0 }, { from, to }, [...above, name])
   }
 
-  const repeated = (): Step => {
-    const once = single()
-    const sign = tokens[at]
-    if (sign !== "*" && sign !== "+") return once
-    at++
-    return (words, from) => {
-      let reached = sign === "*" ? from : once(words, from)
-      for (let before = -1; before < reached.size; ) {
-        before = reached.size
-        reached = union([reached, once(words, reached)])
+  private addChoice(tokens: string[], place: { at: number }, ends: Ends, above: readonly string[]): boolean {
+    for (;;) {
+      let last = ends.from
+      while (place.at < tokens.length && !["|", ")", "]"].includes(tokens[place.at]!)) {
+        const next = this.state()
+        if (!this.addRepeated(tokens, place, { from: last, to: next }, above)) return false
+        last = next
       }
-      return reached
+      this.free[last]!.push(ends.to)
+      if (tokens[place.at] !== "|") return true
+      place.at++
     }
   }
 
-  const single = (): Step => {
-    const token = tokens[at++]!
+  private addRepeated(tokens: string[], place: { at: number }, { from, to }: Ends, above: readonly string[]): boolean {
+    const [first, last] = [this.state(), this.state()]
+    if (!this.addSingle(tokens, place, { from: first, to: last }, above)) return false
+    const sign = tokens[place.at]
+    this.free[from]!.push(first)
+    this.free[last]!.push(to)
+    if (sign !== "*" && sign !== "+") return true
+    place.at++
+    this.free[last]!.push(first)
+    if (sign === "*") this.free[from]!.push(to)
+    return true
+  }
+
+  private addSingle(tokens: string[], place: { at: number }, ends: Ends, above: readonly string[]): boolean {
+    const token = tokens[place.at++]!
     if (token === "(" || token === "[") {
-      const inner = choice()
-      at++
-      return token === "(" ? inner : (words, from) => union([from, inner(words, from)])
+      if (token === "[") this.free[ends.from]!.push(ends.to)
+      return this.addChoice(tokens, place, ends, above) && tokens[place.at++] === (token === "(" ? ")" : "]")
     }
-    if (token === "<NULL>") return (_, from) => from
-    if (token.startsWith("<")) {
-      const name = token.slice(1, -1)
-      return (words, from) => ruleOf(name)?.(words, from) ?? new Set()
-    }
-    return (words, from) => new Set([...from].filter((place) => words[place] === token).map((place) => place + 1))
+    if (token === "<NULL>") this.free[ends.from]!.push(ends.to)
+    else if (token.startsWith("<")) return this.addRule(token.slice(1, -1), ends.from, ends.to, above)
+    else this.arcs[ends.from]!.push([token, ends.to])
+    return true
   }
-
-  return choice()
 }
 
-const union = (sets: readonly ReadonlySet<number>[]): ReadonlySet<number> => new Set(sets.flatMap((set) => [...set]))
+interface Ends {
+  from: number
+  to: number
+}
+
+/** One state for each set of states that can be reached by the same words. */
+const determinise = (paths: Paths, start: number, end: number): Automaton => {
+  const spread = (states: Iterable<number>) => {
+    const all = new Set(states)
+    for (const state of all) for (const next of paths.free[state]!) all.add(next)
+    return [...all].sort((a, b) => a - b)
+  }
+  const sets = [spread([start])]
+  const numbers = new Map([[sets[0]!.join(), 0]])
+  const arcs: Map<string, number>[] = []
+  for (let at = 0; at < sets.length; at++) {
+    const byWord = new Map<string, number[]>()
+    for (const state of sets[at]!)
+      for (const [word, to] of paths.arcs[state]!) byWord.set(word, [...(byWord.get(word) ?? []), to])
+    const out = new Map<string, number>()
+    for (const [word, to] of byWord) {
+      const set = spread(to)
+      const key = set.join()
+      if (!numbers.has(key)) numbers.set(key, sets.push(set) - 1)
+      out.set(word, numbers.get(key)!)
+    }
+    arcs.push(out)
+  }
+  return { arcs, ends: new Set([...sets.keys()].filter((at) => sets[at]!.includes(end))) }
+}
+
+/** States from which the same words lead on are one, found by parting them until nothing parts any more. */
+const minimise = ({ arcs, ends }: Automaton): Automaton => {
+  let classOf: number[] = arcs.map((_, at) => (ends.has(at) ? 1 : 0))
+  for (let count = 0; ; ) {
+    const numbers = new Map<string, number>()
+    classOf = arcs.map((out, at) => {
+      const leads = [...out].map(([word, to]) => `${word} ${classOf[to]}`).sort()
+      const key = `${classOf[at]}:${leads.join()}`
+      if (!numbers.has(key)) numbers.set(key, numbers.size)
+      return numbers.get(key)!
+    })
+    if (numbers.size === count) break
+    count = numbers.size
+  }
+  // Classes are numbered in the order of their first state, so the start stays first.
+  const merged: Map<string, number>[] = []
+  for (const [at, out] of arcs.entries())
+    merged[classOf[at]!] ??= new Map([...out].map(([word, to]) => [word, classOf[to]!]))
+  return { arcs: merged, ends: new Set([...ends].map((at) => classOf[at]!)) }
+}

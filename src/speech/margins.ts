@@ -16,7 +16,7 @@ const [silentFit, plainFit] = [-3.4, -1.6]
 /** Nats hidden in silence: up to the first a breath, from the second on words that the grammar lacks. */
 const [plainHidden, silentHidden] = [40, 150]
 /** Nats by which the answer must lead the nearest other number. */
-const plainLead = 25
+const plainLead = 35
 /** A digit is not said in less, in seconds: what is shorter was put in to fit the grammar. */
 const shortestDigit = 0.09
 /** The margin of an answer that is to be asked about for a reason that has no measure. */

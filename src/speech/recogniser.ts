@@ -5,10 +5,10 @@
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { HeardWord } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
-import { type Decoded, decode, setGrammar } from "./decode"
+import { type Decoded, decode, setAutomaton, setGrammar } from "./decode"
 import type { EarFiles } from "./EarPack"
 import type { Engine } from "./engine"
-import { readFlatGrammar, type SentenceTest } from "./flatGrammar"
+import { type Automaton, accepts, readFlatGrammar } from "./flatGrammar"
 import { jsgfWords } from "./jsgfWords"
 import { loadDecoder, type RawDecoder } from "./loadDecoder"
 import { marginOf } from "./margins"
@@ -46,7 +46,9 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   for (const word of phoneWords) addWord(rival, word)
   const fitToNoise = createNoiseAdapter(engine, files, [main, rival])
   let taken: string | null = null
-  let isSentence: SentenceTest = () => false
+  let sentences: Automaton | null = null
+  /** There are about ten questions, each with its grammar, and the product goes back and forth between them. */
+  const automata = new Map<string, Automaton>()
 
   const take = (grammar: EarGrammar): Outcome => {
     if (taken === grammar.id) return done(undefined)
@@ -54,10 +56,12 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     for (const decoder of [main, rival]) for (const entry of grammar.pronunciations) addWord(decoder, entry)
     const missing = jsgfWords(grammar.jsgf).filter((word) => main.lookup_word(word) === null)
     if (missing.length > 0) return refuse(`I cannot listen: I do not know how to say ${missing.join(", ")}.`)
-    const outcome = setGrammar(engine, main, grammar.jsgf)
+    sentences = automata.get(grammar.id) ?? readFlatGrammar(grammar.jsgf)
+    if (!sentences) return refuse("I cannot listen: The grammar cannot be read.")
+    const outcome = setAutomaton(engine, main, sentences)
     if (!outcome.ok) return refuse(`I cannot listen: ${outcome.because}`)
+    automata.set(grammar.id, sentences)
     taken = grammar.id
-    isSentence = readFlatGrammar(grammar.jsgf)
     return outcome
   }
 
@@ -65,14 +69,11 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     setGrammar(engine, rival, jsgf).ok ? decode(engine, rival, samples) : null
 
   /** The likeliest other number, and by how many nats the answer leads it. */
-  const nearestNumber = (words: string[], samples: Float32Array) => {
-    const others = numberRivals(words, isSentence)
-    const answer = others.length > 0 ? against(grammarOf([words.join(" ")]), samples) : null
-    const nearest = answer && against(grammarOf(others), samples)
-    if (!answer || !nearest) return null
-    // One of many is charged for being one of many; the answer, alone in its grammar, was charged nothing.
-    const charged = Number(rival.get_config("lw")) * Math.log(others.length)
-    return { text: nearest.text, lead: answer.nats - nearest.nats - charged }
+  const nearestNumber = (best: Decoded, samples: Float32Array) => {
+    const words = best.words.map((word) => word.text)
+    const others = numberRivals(words, (other) => sentences !== null && accepts(sentences, other))
+    const nearest = others.length > 0 ? against(grammarOf(others), samples) : null
+    return nearest && { text: nearest.text, lead: best.nats - nearest.nats }
   }
 
   const hear = (samples: Float32Array): Hearing | null => {
@@ -83,10 +84,7 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     if (!best || best.words.length === 0 || !free) return null
     const fit = measureFit(best, free)
     if (marginOf(fit, null) === null) return null
-    const nearest = nearestNumber(
-      best.words.map((word) => word.text),
-      samples,
-    )
+    const nearest = nearestNumber(best, samples)
     const margin = marginOf(fit, nearest?.lead ?? null)
     if (margin === null) return null
     return { text: best.text, alternatives: nearest && margin < 1 ? [nearest.text] : [], words: best.words, margin }

@@ -1,6 +1,6 @@
 /** Which other numbers an answer is weighed against, and whether a sentence is in a grammar at all. */
 import { describe, expect, test } from "vitest"
-import { readFlatGrammar } from "../../src/speech/flatGrammar"
+import { accepts, readFlatGrammar } from "../../src/speech/flatGrammar"
 import { grammarOf, numberRivals } from "../../src/speech/numberRivals"
 
 const jsgf = `#JSGF V1.0 UTF-8 en-GB;
@@ -11,7 +11,8 @@ grammar trial;
 <reading> = <nought> point <digit> [<digit>] {ohms};
 public <said> = /4/ <reading> [ohms] | (thirteen | thirty) metres | no+ | <NULL>;
 `
-const isIn = readFlatGrammar(jsgf)
+const automaton = readFlatGrammar(jsgf)!
+const isIn = (sentence: readonly string[]) => accepts(automaton, sentence)
 const words = (text: string) => text.split(" ").filter(Boolean)
 
 describe("a sentence is in the grammar", () => {
@@ -42,7 +43,18 @@ test("only sentences of the grammar are rivals, and nought for zero is none", ()
 })
 
 test("a grammar of sentences holds just those", () => {
-  const among = readFlatGrammar(grammarOf(["thirteen metres", "thirty metres"]))
-  expect(among(words("thirty metres"))).toBe(true)
-  expect(among(words("thirteen thirty metres"))).toBe(false)
+  const among = readFlatGrammar(grammarOf(["thirteen metres", "thirty metres"]))!
+  expect(accepts(among, words("thirty metres"))).toBe(true)
+  expect(accepts(among, words("thirteen thirty metres"))).toBe(false)
+  // Start, two numbers that lead to the same, and the end.
+  expect(among.arcs).toHaveLength(3)
+})
+
+test("what is no grammar is no automaton", () => {
+  const rule = (body: string) => readFlatGrammar(`#JSGF V1.0;\ngrammar g;\n${body}`)
+  expect(readFlatGrammar("yes no")).toBeNull()
+  expect(rule("<g> = yes;")).toBeNull()
+  expect(rule("public <g> = yes <missing>;")).toBeNull()
+  expect(rule("public <g> = yes [<g>];")).toBeNull()
+  expect(rule("public <g> = (yes | no;")).toBeNull()
 })
