@@ -13,8 +13,10 @@ import type { Tools } from "./Tools"
 
 export class Turn {
   readonly lines: LogLine[] = []
-  /** Entries made in this turn, in order. */
+  /** Entries made since the turn last spoke, in order. */
   readonly written: string[] = []
+  /** All entries of the turn that are read back and may be challenged. */
+  readonly challengeable: string[] = []
   private readonly sounds: Effect[] = []
   private readonly says: Effect[] = []
 

@@ -28,12 +28,15 @@ const sayWanted = (wanted: Wanted): string =>
 const sayLeft = (turn: Turn, item: Item | undefined): void => {
   const { record, checked } = turn.state
   if (item && !record.items.includes(item)) return turn.say(`Nothing yet for ${sayItem(item)}.`)
-  const left = whatsLeft(record).filter((one) => item === undefined || one.item === item)
+  const isCurrent = (one: { item: Item }) => (one.item === turn.state.item ? 0 : 1)
+  const left = whatsLeft(record)
+    .filter((one) => item === undefined || one.item === item)
+    .toSorted((a, b) => isCurrent(a) - isCurrent(b))
   const open = openWarnings(record, checked.findings).length
   const parts = left
     .slice(0, mostParts)
     .map((one) => `${capital(sayItem(one.item))}: ${one.wanted.map(sayWanted).join(", ")}.`)
-  const more = left.length > mostParts ? [`And ${sayNumber(left.length - mostParts)} more parts on the screen.`] : []
+  const more = left.length > mostParts ? [`And ${sayNumber(left.length - mostParts)} more on the screen.`] : []
   const warned =
     open > 0 && item === undefined ? [`${capital(sayNumber(open))} open ${open === 1 ? "warning" : "warnings"}.`] : []
   const nothing = left.length === 0 && warned.length === 0 ? ["Nothing is left to say."] : []

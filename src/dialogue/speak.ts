@@ -64,7 +64,9 @@ export const speakWritten = (turn: Turn): void => {
   const isNews = fresh.length === 0 || plain.some((entry) => turn.fact(entry)?.kind !== "service")
   if (plain.length > 0 && isNews) turn.say(`${sayFacts(factsOf(turn, plain))}${asks ? ` ${answerMe}` : ""}`)
   for (const caution of cautionsFor(turn.state.record, factsOf(turn, written))) turn.say(caution)
+  turn.challengeable.push(...written)
   const main = waiting.at(-1)?.entry ?? written.at(-1)
-  if (main) turn.set({ readBack: { entries: [...written], main, needsYes: waiting.length > 0 }, question: null })
+  const entries = [...turn.challengeable]
+  if (main) turn.set({ readBack: { entries, main, needsYes: waiting.length > 0 }, question: null })
   if (fresh.length === 0) turn.sound("gotIt")
 }

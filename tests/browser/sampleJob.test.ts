@@ -27,7 +27,8 @@ test("the spoken job builds itself, offline, value by value, with both warnings 
     await page.getByLabel("Where is the job?").fill("The bakery with the flat above")
     await page.getByRole("button", { name: "Start a job" }).click()
     // Once the ear is open everything it needs is there, and the network goes.
-    await page.getByText("Listening", { exact: false }).first().waitFor({ timeout: 60_000 })
+    const isListening = () => performance.getEntriesByName("bothhands.listening").length > 0
+    await page.waitForFunction(isListening, null, { timeout: 60_000 })
     await context.setOffline(true)
     page.on("request", (request) => {
       if (!request.url().startsWith("blob:")) asked.push(request.url())
