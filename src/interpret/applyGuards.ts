@@ -91,7 +91,7 @@ class Guards {
     return this.found("steps.thing").some(
       (one) =>
         one.tags.some((tag) => tag.text === "thing=leads") &&
-        one.to <= claim.from &&
+        (one.to <= claim.from || /^(on|in|for|of)$/.test(this.utterance.words[claim.to] ?? "")) &&
         this.inSame("clause", claim, one) &&
         !/meter|tester/.test(this.textOf(one)),
     )
@@ -145,6 +145,9 @@ class Guards {
       ["no", "nae", "zero", "without"].includes(this.utterance.words[claim.from - 1] ?? "") &&
       !this.isParted(claim.from)
     )
+      return true
+    // "nearly got the clamp on" is not on.
+    if (this.found("guards.rounding").some((one) => one.to <= claim.from && this.inSame("segment", claim, one)))
       return true
     return this.negators(claim).some((one) => {
       if (this.inSame("segment", claim, one)) return true

@@ -53,6 +53,7 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   if (!last) return [...claims]
   const text = textOf(utterance, mark)
   if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next)
+  if (!next && isPartBehind(mark, utterance)) return [...claims]
   if (!next) return endRepair(claims, meantBy(mark, before, utterance) ?? last, text, mark, utterance)
   const replaced = before.findLast((one) => one.kind === next.kind)
   if (replaced)
@@ -99,6 +100,10 @@ function wishAt(claims: readonly Claim[], mark: Island): Claim[] {
       one === next ? { ...one, doubt: { candidates, because: "what ought to be may not be what is" } } : one,
     )
 }
+
+/** "ten mil on the gas, no, on the water": only the part is put right. */
+const isPartBehind = (mark: Island, utterance: Utterance): boolean =>
+  utterance.islands.some((one) => one.rule === "parts.part" && one.from >= mark.to && one.from <= mark.to + 2)
 
 /** "label on, clamp on, no, label's not on": the thing named behind the no is the one taken back. */
 function meantBy(mark: Island, before: readonly Claim[], utterance: Utterance): Claim | undefined {

@@ -53,7 +53,7 @@ function isReplaced(utterance: Utterance, island: Island, next: Island | undefin
   const mark = marks.find((one) => one.from >= island.to && one.to <= next.from)
   if (!mark) return false
   const between = utterance.islands.filter(
-    (one) => one.from >= island.to && one.to <= next.from && !marks.includes(one),
+    (one) => one.from >= island.to && one.to <= next.from && !marks.includes(one) && one.rule !== "steps.done",
   )
   return between.length === 0
 }
@@ -99,6 +99,9 @@ function namedEarth(claim: Claim, utterance: Utterance): Item | null {
 function withCurrent(claim: Claim, utterance: Utterance, context: Context): Claim {
   const isPlural = utterance.words.slice(claim.from, claim.to + 1).includes("bonds")
   if (claim.kind === "conductor_csa" && isPlural)
+    return { ...claim, doubt: { candidates: [], because: "it was not said which bonds", kind: "service" } }
+  const near = utterance.words.slice(Math.max(0, claim.from - 2), claim.from + 1)
+  if (claim.kind === "conductor_csa" && near.includes("both"))
     return { ...claim, doubt: { candidates: [], because: "it was not said which bonds", kind: "service" } }
   // "all" may be "oil", and of what "all" is was not said.
   if (claim.kind === "conductor_csa" && utterance.words[claim.from] === "all")

@@ -76,14 +76,18 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
 /** "glass bond in ten": a word that sounds like a part stands where the part should: which part is asked. */
 export function withNearPart(claim: Claim, utterance: Utterance, { book }: Language): Claim {
   if (claim.doubt || claim.kind === "step_done" || claim.subject === "earthing_conductor") return claim
-  const found = utterance.words.find((word, at) => {
+  const found = utterance.words.flatMap((word, at) => {
+    const name = word.replace(/'s$/, "")
     const next = utterance.words[at + 1] ?? ""
-    const isPlace = at < claim.to && (/^(bond|bonding|pipe|line|main|is|in|was)$/.test(next) || word.endsWith("'s"))
-    return isPlace && utterance.leftovers[at] !== null && book.soundAlikes.part.has(word.replace(/'s$/, ""))
-  })
+    const isBond = /^(bond|bonding|pipe|line|main)$/.test(next)
+    const isFree = utterance.leftovers[at] !== null && (/^(is|in|was)$/.test(next) || word.endsWith("'s"))
+    const pair = `${utterance.words[at - 1] ?? ""} ${name}`
+    if (at >= claim.to || !(isBond || isFree)) return []
+    return [pair, name].filter((one) => book.soundAlikes.part.has(one))
+  })[0]
   const behind = partBehind(claim, utterance, book)
   if (behind) return { ...claim, doubt: behind }
-  const part = found && book.soundAlikes.part.get(found.replace(/'s$/, ""))
+  const part = found && book.soundAlikes.part.get(found)
   return part
     ? {
         ...claim,

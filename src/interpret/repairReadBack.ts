@@ -37,7 +37,11 @@ export function repairReadBack(situation: Situation): Interpretation | null {
   if (tone.denies && other && settled.sure.length === 0) return only(correctService(other.item))
   if (tone.denies && settled.sure.some((one) => one.kind !== "step_done"))
     return { facts: [], ask: askAgain(readback.kind), command: null }
-  if (tone.isClear && tone.denies !== tone.confirms && settled.sure.length > 0) {
+  if (
+    tone.isClear &&
+    tone.denies !== tone.confirms &&
+    (settled.sure.length > 0 || (tone.confirms && services.length > 0))
+  ) {
     const answer: Fact = tone.denies
       ? { kind: "deny", value: true, ...subject(context) }
       : { kind: "confirm", value: true }
