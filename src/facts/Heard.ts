@@ -23,7 +23,10 @@ export const Heard = z.object({
   end: z.number(),
   /** Which ear: "offline", "typed", "transcript", "browser", "scripted". */
   engine: z.string(),
-  /** How far the answer beat its rivals; null where the engine cannot tell. A bare score is never used to accept. */
+  /**
+   * How far the answer beat its rivals: 1 and more is plain, below 1 the ear was in doubt and `alternatives` holds the
+   * nearest rival; null where the engine cannot tell. A bare score is never used to accept.
+   */
   margin: z.number().nullable().default(null),
 })
 export type Heard = z.infer<typeof Heard>

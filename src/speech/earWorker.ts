@@ -15,9 +15,22 @@ const tell = (message: FromWorker, handOver: Transferable[] = []) => self.postMe
 let base = ""
 let microphone: MessagePort | null = null
 
+/**
+ * Browsers translate the engine carefully only once it has worked for a while, and the first answer would take three
+ * times as long as the others. Two seconds of faint noise before the first start are work enough.
+ */
+const warmUp = (recogniser: Recogniser) => {
+  const noise = Float32Array.from({ length: 2 * recogniser.rateHz }, (_, n) => Math.sin(n * n) / 1000)
+  recogniser.hear(noise)
+}
+
+let cold: Recogniser | null = null
+
 const load = async (): Promise<Outcome<Recogniser>> => {
   const [engine, files] = await Promise.all([loadEngine(), loadEarFiles(base)])
-  return files.ok ? done(createRecogniser(engine, files.value)) : files
+  if (!files.ok) return files
+  cold = createRecogniser(engine, files.value)
+  return done(cold)
 }
 
 const listener = createSoundListener({ load })
@@ -43,7 +56,12 @@ const answer = async (message: Exclude<ToWorker, { do: "hear" }>): Promise<Outco
     return done(undefined)
   }
   base = message.base
-  return listener.prepare(message.grammar)
+  const prepared = await listener.prepare(message.grammar)
+  if (prepared.ok && cold) {
+    warmUp(cold)
+    cold = null
+  }
+  return prepared
 }
 
 self.addEventListener("message", async ({ data }: MessageEvent<ToWorker>) => {
