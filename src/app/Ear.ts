@@ -7,6 +7,8 @@ export interface EarHooks {
   heard(heard: Heard): void
   changed(): void
   trouble(because: string): void
+  /** One utterance was lost; the ear goes on. The words are fit to be spoken. */
+  stumbled(because: string): void
 }
 
 export class Ear {
@@ -77,6 +79,7 @@ export class Ear {
         this.level = level
         this.hooks.changed()
       },
+      stumbled: (because: string) => this.hooks.stumbled(because),
       failed: (because: string) => {
         this.hooks.trouble(because)
         this.set("stopped")

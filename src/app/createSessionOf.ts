@@ -27,7 +27,12 @@ class LiveSession implements Session {
   constructor(private readonly parts: Parts) {
     const trouble = (because: string) => this.notify("trouble", because)
     const changed = () => this.changed()
-    this.ear = new Ear({ changed, trouble, heard: (heard) => this.take(heard) })
+    const stumbled = (because: string) =>
+      void this.voice.speak([
+        { do: "sound", sound: "sayAgain" },
+        { do: "say", words: because },
+      ])
+    this.ear = new Ear({ changed, trouble, stumbled, heard: (heard) => this.take(heard) })
     this.voice = new HalfDuplex(parts.speaker, {
       trouble,
       saying: (words) => this.hearMyself(words),
