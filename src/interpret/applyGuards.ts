@@ -20,6 +20,13 @@ export function applyGuards(
   return claims.flatMap((claim) => guards.judge(claim))
 }
 
+/** Things about a house that have sizes of their own. */
+const rooms = new Set(
+  "ceiling wall floor house garden shop office boiler cylinder tank sink bath radiator rod mate neighbour drawing worktop room".split(
+    " ",
+  ),
+)
+
 class Guards {
   constructor(
     private readonly utterance: Utterance,
@@ -35,6 +42,8 @@ class Guards {
     if (claim.kind === "step_done" && !claim.isBare && this.beginsAsking(claim)) return []
     if (claim.kind === "step_done") return this.isNegated(claim) || this.isUndone(claim) ? [] : [this.hedgedStep(claim)]
     if (this.isVerdict(claim)) return []
+    if (this.hasForeignSubject(claim))
+      return this.isAsked(claim) ? [this.doubt(claim, "that was said of something else")] : []
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
     if (negation === "after") return []
@@ -133,7 +142,22 @@ class Guards {
     )
   }
 
-  /** "sixteen mil is too big" judges a size and reports none. */
+  /** "the hose is ten metres", "the limit's nought point nought five": said of a thing that is none of ours. */
+  private hasForeignSubject(claim: Claim): boolean {
+    const { words, leftovers } = this.utterance
+    for (let at = claim.from - 1; at >= 0 && this.clauses.clause[at] === this.clauses.clause[claim.from]; at -= 1) {
+      const isVerbNext = /^(is|was|are|were|has|had|came|comes|read|reads|shows|measures|measured|put)$/.test(
+        words[at + 1] ?? "",
+      )
+      const isStrange = leftovers[at] === "unknown" || rooms.has(words[at]!.replace(/'s$/, ""))
+      if (isStrange && (words[at]!.endsWith("'s") || isVerbNext)) return true
+      if (this.utterance.islands.some((one) => one.rule.startsWith("parts.") && one.from <= at && at < one.to))
+        return false
+    }
+    return false
+  }
+
+  /** "sixteen mil is too big judges a size and reports none. */
   private isVerdict(claim: Claim): boolean {
     return this.found("guards.undone").some(
       (one) => this.inSame("segment", claim, one) && one.from >= claim.to && /too|wrong|no good/.test(this.textOf(one)),

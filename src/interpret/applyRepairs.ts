@@ -24,6 +24,7 @@ export function repairMarks(utterance: Utterance): Island[] {
 /** A bare no repairs before a pause or a value; before any other word it only says that something is not there. */
 function mayRepair(utterance: Utterance, island: Island): boolean {
   if (island.to >= utterance.tokens.length || isEdgeGap(utterance.tokens[island.to - 1]!.after)) return true
+  if (/\bnot\b|n't/.test(utterance.words.slice(island.to, island.to + 3).join(" "))) return true
   const next = utterance.islands.find(
     (one) => one.from === island.to || (one.from === island.to + 1 && utterance.leftovers[island.to] === "skippable"),
   )

@@ -22,6 +22,13 @@ export function claimSteps(utterance: Utterance, context: Context): Claim[] {
 function claimOf(utterance: Utterance, island: Island, context: Context): Claim[] {
   const step = tagValue(island, "step") as Step | undefined
   const asked = askedStep(context)
+  if (
+    hasTag(island, "ofDead") &&
+    !utterance.words.includes("dead") &&
+    !utterance.words.includes("she's") &&
+    asked !== step
+  )
+    return []
   if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
   if (doubtful) return claimIsolation(utterance, island, doubtful)

@@ -75,14 +75,14 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
 
 /** "glass bond in ten": a word that sounds like a part stands where the part should: which part is asked. */
 export function withNearPart(claim: Claim, utterance: Utterance, { book }: Language): Claim {
-  if (claim.doubt || claim.kind === "step_done" || claim.subject === "earthing_conductor") return claim
+  if (claim.doubt || claim.subject === "earthing_conductor") return claim
   const found = utterance.words.flatMap((word, at) => {
     const name = word.replace(/'s$/, "")
     const next = utterance.words[at + 1] ?? ""
-    const isBond = /^(bond|bonding|pipe|line|main)$/.test(next)
+    const isBond = /^(bond|bonding|pipe|pipes|line|main|clamp|clamp's|label|label's)$/.test(next)
     const isFree = utterance.leftovers[at] !== null && (/^(is|in|was)$/.test(next) || word.endsWith("'s"))
     const pair = `${utterance.words[at - 1] ?? ""} ${name}`
-    if (at >= claim.to || !(isBond || isFree)) return []
+    if (at >= claim.from || !(isBond || isFree)) return []
     return [pair, name].filter((one) => book.soundAlikes.part.has(one))
   })[0]
   const behind = partBehind(claim, utterance, book)
