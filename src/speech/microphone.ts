@@ -7,14 +7,14 @@ import { type ToWorklet, workletName } from "./earMessages"
 import workletUrl from "./microphoneWorklet?worker&url"
 
 /**
- * Echo is taken out because the app itself speaks. Noise suppression bends speech in ways that the sound model was not
- * trained on; levelling helps a worker who turns away from the phone.
+ * Plain sound, as the model was trained on. Echo need not be taken out, since the ear is deaf while the app speaks, and
+ * browsers that take it out turn the loudspeaker down; levelling and noise suppression bend words while they settle.
  */
 const constraints: MediaTrackConstraints = {
   channelCount: 1,
-  echoCancellation: true,
+  echoCancellation: false,
   noiseSuppression: false,
-  autoGainControl: true,
+  autoGainControl: false,
 }
 
 export interface MicrophoneEvents {
