@@ -6,8 +6,11 @@ import type { Context } from "../facts/Interpretation"
 import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
+import { foreignSubject } from "./foreignSubject"
+import { isDoer, isDuty, isOutdone } from "./harmlessGuards"
 import { isEdgeGap } from "./Token"
 import type { Island, Utterance } from "./Utterance"
+import type { WordBook } from "./WordBook"
 
 /** Claims that stand after all guards; some come back with a doubt. */
 export function applyGuards(
@@ -15,39 +18,49 @@ export function applyGuards(
   utterance: Utterance,
   clauses: Clauses,
   context: Context,
+  book: WordBook,
 ): Claim[] {
-  const guards = new Guards(utterance, clauses, context)
+  const guards = new Guards(utterance, clauses, context, book)
   return claims.flatMap((claim) => guards.judge(claim))
 }
-
-/** Things about a house that have sizes of their own. */
-const rooms = new Set(
-  "ceiling wall floor house garden shop office boiler cylinder tank sink bath radiator rod mate neighbour drawing worktop room".split(
-    " ",
-  ),
-)
 
 class Guards {
   constructor(
     private readonly utterance: Utterance,
     private readonly clauses: Clauses,
     private readonly context: Context,
+    private readonly book: WordBook,
   ) {}
 
   judge(claim: Claim): Claim[] {
     if (this.isChatter(claim) || this.isPlanned(claim) || this.isOfLeads(claim)) return []
-    if (this.isConditional(claim))
-      return this.isAsked(claim) ? [this.doubt(claim, "somebody else may have said so")] : []
-    if (this.isQuestion(claim)) return this.isAsked(claim) ? [this.doubt(claim, "that sounded like a question")] : []
-    if (claim.kind === "step_done" && !claim.isBare && this.beginsAsking(claim)) return []
-    if (claim.kind === "step_done") return this.isNegated(claim) || this.isUndone(claim) ? [] : [this.hedgedStep(claim)]
+    if (this.isOvertaken(claim) || this.isSupposed(claim)) return []
+    if (this.hasException(claim))
+      return [this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")]
+    if (this.isConditional(claim)) return this.onlyAsked(claim, "somebody else may have said so")
+    if (this.isQuestion(claim)) return this.onlyAsked(claim, "that sounded like a question")
+    return claim.kind === "step_done" ? this.judgeStep(claim) : this.judgeValue(claim)
+  }
+
+  private judgeStep(claim: Claim): Claim[] {
+    if (!claim.isBare && this.beginsAsking(claim)) return []
+    return this.isNegated(claim) || this.isUndone(claim) ? [] : [this.hedgedStep(claim)]
+  }
+
+  private judgeValue(claim: Claim): Claim[] {
     if (this.isVerdict(claim)) return []
-    if (this.hasForeignSubject(claim))
-      return this.isAsked(claim) ? [this.doubt(claim, "that was said of something else")] : []
+    const foreign = foreignSubject(claim, this.utterance, this.clauses, this.book)
+    if (foreign === "object") return []
+    if (foreign === "kind") return [this.doubt(claim, "that was said of something else")]
+    if (foreign) return this.onlyAsked(claim, "that was said of something else")
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
-    if (negation === "after") return []
-    return [this.hedged(claim)]
+    return negation === "after" ? [] : [this.hedged(claim)]
+  }
+
+  /** What was not plainly said is asked about when it was asked for, and else left alone. */
+  private onlyAsked(claim: Claim, because: string): Claim[] {
+    return this.isAsked(claim) ? [this.doubt(claim, because)] : []
   }
 
   /** "not sixteen" says nothing but what it is not; beside a value that is said to be right it is only its shadow. */
@@ -107,12 +120,40 @@ class Guards {
   }
 
   private isConditional(claim: Claim): boolean {
-    return this.found("guards.condition").some((one) => this.inSame("sentence", claim, one))
+    return (
+      this.found("guards.limit").some((one) => this.inSame("clause", claim, one)) ||
+      this.found("guards.condition").some(
+        (one) =>
+          !isDoer(one, this.utterance) &&
+          this.inSame(isOutdone(one, this.utterance) ? "clause" : "sentence", claim, one),
+      )
+    )
+  }
+
+  /** "everything's labelled except the oil": of the rest nobody said what they are, and the oil is not done. */
+  private hasException(claim: Claim): boolean {
+    return this.found("guards.except").some((one) => this.inSame("sentence", claim, one) && one.from >= claim.to)
+  }
+
+  /** "I thought it was six but it's ten": only what was thought before falls. */
+  private isOvertaken(claim: Claim): boolean {
+    return this.found("guards.condition").some(
+      (one) => this.inSame("clause", claim, one) && isOutdone(one, this.utterance),
+    )
+  }
+
+  /** "say the label's on": a clause that opens so supposes. */
+  private isSupposed(claim: Claim): boolean {
+    const first = this.clauses.clause.indexOf(this.clauses.clause[claim.from]!)
+    return claim.kind === "step_done" && this.utterance.words[first] === "say" && first < claim.from
   }
 
   private isPlanned(claim: Claim): boolean {
     return this.found("guards.plan").some(
-      (one) => this.inSame("clause", claim, one) && (claim.kind === "step_done" || one.from < claim.from),
+      (one) =>
+        this.inSame("clause", claim, one) &&
+        (claim.kind === "step_done" || one.from < claim.from) &&
+        !(one.from >= claim.to && isDuty(one, this.utterance)),
     )
   }
 
@@ -140,21 +181,6 @@ class Guards {
       first < claim.from &&
       /^(is|are|was|were|did|does|do|shall|should|could|would|will|can|has)$/.test(this.utterance.words[first]!)
     )
-  }
-
-  /** "the hose is ten metres", "the limit's nought point nought five": said of a thing that is none of ours. */
-  private hasForeignSubject(claim: Claim): boolean {
-    const { words, leftovers } = this.utterance
-    for (let at = claim.from - 1; at >= 0 && this.clauses.clause[at] === this.clauses.clause[claim.from]; at -= 1) {
-      const isVerbNext = /^(is|was|are|were|has|had|came|comes|read|reads|shows|measures|measured|put)$/.test(
-        words[at + 1] ?? "",
-      )
-      const isStrange = leftovers[at] === "unknown" || rooms.has(words[at]!.replace(/'s$/, ""))
-      if (isStrange && (words[at]!.endsWith("'s") || isVerbNext)) return true
-      if (this.utterance.islands.some((one) => one.rule.startsWith("parts.") && one.from <= at && at < one.to))
-        return false
-    }
-    return false
   }
 
   /** "sixteen mil is too big judges a size and reports none. */
@@ -248,7 +274,7 @@ class Guards {
     const isRounded =
       !mayRound &&
       isMeasured(claim.kind) &&
-      this.found("guards.rounding").some((one) => this.inSame("segment", claim, one))
+      this.found("guards.rounding").some((one) => this.inSame("segment", claim, one) || this.leadsIn(one, claim))
     return isRounded || (isIsh && !mayRound) ? this.doubt(claim, "that was not exact") : claim
   }
 

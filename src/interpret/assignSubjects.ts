@@ -41,7 +41,7 @@ export function readMentions(utterance: Utterance): Mention[] {
 function isDenied(utterance: Utterance, island: Island): boolean {
   return utterance.islands.some(
     (one) =>
-      one.rule === "guards.not" &&
+      /^guards\.(not|except)$/.test(one.rule) &&
       one.to <= island.from &&
       utterance.words.slice(one.to, island.from).every((word) => word === "the"),
   )
@@ -52,10 +52,26 @@ function isReplaced(utterance: Utterance, island: Island, next: Island | undefin
   if (!next) return false
   const mark = marks.find((one) => one.from >= island.to && one.to <= next.from)
   if (!mark) return false
+  if (isThingAgain(utterance, mark, next)) return true
   const between = utterance.islands.filter(
     (one) => one.from >= island.to && one.to <= next.from && !marks.includes(one) && one.rule !== "steps.done",
   )
   return between.length === 0
+}
+
+/** "gas label's on, sorry, water label": the thing is named again with another part and nothing new is said of it. */
+function isThingAgain(utterance: Utterance, mark: Island, next: Island): boolean {
+  const behind = utterance.islands.filter((one) => one.from >= mark.to && one !== next)
+  const [thing] = behind
+  return (
+    behind.length === 1 &&
+    thing?.rule === "steps.thing" &&
+    thing.from === next.to &&
+    thing.to === utterance.tokens.length &&
+    utterance.islands.some(
+      (one) => one.to <= mark.from && tagValue(one, "step")?.startsWith(tagValue(thing, "thing") ?? "-"),
+    )
+  )
 }
 
 function isLinked(utterance: Utterance, before: Island, after: Island): boolean {
@@ -103,12 +119,28 @@ function withCurrent(claim: Claim, utterance: Utterance, context: Context): Clai
   const near = utterance.words.slice(Math.max(0, claim.from - 2), claim.from + 1)
   if (claim.kind === "conductor_csa" && near.includes("both"))
     return { ...claim, doubt: { candidates: [], because: "it was not said which bonds", kind: "service" } }
+  if (takesGroup(claim, utterance))
+    return { ...claim, doubt: { candidates: [], because: "it was not said which of them", kind: "service" } }
   // "all" may be "oil", and of what "all" is was not said.
   if (claim.kind === "conductor_csa" && utterance.words[claim.from] === "all")
     return { ...claim, doubt: { candidates: ["oil"], because: "it was not said which bonds", kind: "service" } }
   if (isAfterLookalike(claim, utterance))
     return { ...claim, doubt: { candidates: [], because: "what was named is not a part to bond", kind: "service" } }
   return context.item ? { ...claim, subject: context.item } : claim
+}
+
+/** "each of them's in ten mil", "ten mil on one and sixteen on the other": a group or its members, without a name. */
+function takesGroup(claim: Claim, utterance: Utterance): boolean {
+  const before = utterance.words.slice(0, claim.from).join(" ")
+  const behind = utterance.words.slice(claim.to, claim.to + 5).join(" ")
+  return (
+    /\b((all|both|each|every|any|two|three|four|five|most|some|neither|one) of (them|'em|em|these|those|the bonds)('s)?|(all|the other|the|the last|the first|other) (two|three|four|five|six|others|rest)('s|'re)?|every (one|bond|part)|everything('s)?|all others|the (others|rest))( (is|are|was|were|all|done|bonded|run|wired|fed))*( in)?$/.test(
+      before,
+    ) ||
+    /^(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor))/.test(
+      behind,
+    )
+  )
 }
 
 /** "oil tank, sixteen square": something else that carries a part's name was named first, so the current part is not meant. */

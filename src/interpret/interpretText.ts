@@ -84,7 +84,7 @@ function readFacts(utterance: Utterance, given: Context, language: Language): In
     ...claimSupply(utterance, context),
   ].sort((one, other) => one.from - other.from)
   const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
-  const guarded = applyGuards(addressed, utterance, clauses, context)
+  const guarded = applyGuards(addressed, utterance, clauses, context, language.book)
   const repaired = applyRepairs(guarded, utterance, context.asked === "confirm")
   const owned = assignSubjects(repaired, mentions, utterance, context)
     .map((claim) => forLeads(claim, utterance))

@@ -30,7 +30,9 @@ export function readUtterance(text: string, language: Language, asked = ""): Utt
   const numbers = readNumbers({ atoms: readAtoms(tokens, words, language.book), tokens, words })
   const islands = chooseIslands(findIslands({ tokens, words, numbers }, language, asked), words, language.book)
   const taken = new Set(islands.flatMap((one) => range(one.from, one.to)))
-  const leftovers = words.map((word, at) => (taken.has(at) ? null : sortOf(word, tokens[at]!, language.book)))
+  const leftovers = words.map((word, at) =>
+    taken.has(at) ? null : sortOf(word, tokens[at]!, language.book, isBehind(at, words)),
+  )
   return { text, tokens, words, numbers, islands, leftovers }
 }
 
@@ -60,7 +62,8 @@ function findIslands(
       for (const match of session.match(rule, at))
         if (match.end > at) found.push({ rule, from: at, to: match.end, tags: match.tags, doubt: match.doubt })
   return found.filter(
-    (one) => isSensible(one, numbers) && (one.rule !== "guards.question" || opensClause(one, tokens, words, book)),
+    (one) =>
+      isSensible(one, numbers, words) && (one.rule !== "guards.question" || opensClause(one, tokens, words, book)),
   )
 }
 
@@ -73,13 +76,20 @@ function spelled(text: string, book: WordBook): string {
 }
 
 /** "two metres twenty" is metres and centimetres; "fourteen metres nought point nought three" is two values. */
-function isSensible(island: Island, numbers: readonly NumberReading[]): boolean {
+function isSensible(island: Island, numbers: readonly NumberReading[], words: readonly string[]): boolean {
+  // "nought point nought two both times" counts readings, not what was read.
+  if (island.rule === "quantity.foreign") return !isBothTimes(island, words)
+  if (island.rule === "length.length" && !island.tags.some((one) => one.text.startsWith("unit")))
+    return !/^(mil|mils|mm|millimetres?|square|sq)$/.test(words[island.to] ?? "")
   if (island.rule === "quantity.lost") return !numbers.some((one) => one.to === island.from)
   const tag = island.tags.find((one) => one.text === "cm")
   if (!tag) return true
   const number = numbers.find((one) => one.from >= tag.from && one.to <= tag.to)
   return number?.shape === "whole" && number.value < 100 && number.spoken
 }
+
+const isBothTimes = (island: Island, words: readonly string[]): boolean =>
+  words[island.to - 1] === "times" && /^(both|all)$/.test(words[island.to - 2] ?? "")
 
 /** A question begins its clause: "is the label on" asks, "that is the label on" tells. */
 function opensClause(island: Island, tokens: readonly Token[], words: readonly string[], book: WordBook): boolean {
@@ -134,10 +144,16 @@ function scoreOf(island: Island, weights: readonly number[]): number {
 /** What a value belongs to is told by these: a longer phrase must not swallow them. */
 const names = new Set(["parts.part", "parts.earthing", "parts.notPart"])
 
-function sortOf(word: string, token: Token, book: WordBook): Leftover {
+/** "behind the cooker", "by the front door": what only tells where something is, is no talk. */
+const isBehind = (at: number, words: readonly string[]): boolean =>
+  /\b(behind|beside|below|above|under|underneath|near|beneath|by|past) the( \w+)?$/.test(
+    words.slice(Math.max(0, at - 3), at).join(" "),
+  )
+
+function sortOf(word: string, token: Token, book: WordBook, isPlace: boolean): Leftover {
   if (token.isFigure) return "unknown"
   const plain = word.replace(/'s$/, "")
-  if (book.list("chatter").has(word) || book.list("chatter").has(plain)) return "chatter"
+  if (book.list("chatter").has(word) || book.list("chatter").has(plain)) return isPlace ? "neutral" : "chatter"
   if (book.list("skippable").has(word)) return "skippable"
   if (book.list("neutral").has(word) || book.list("neutral").has(plain)) return "neutral"
   return "unknown"

@@ -1,0 +1,23 @@
+/** Phrases that look like a guard and, by the words beside them, take nothing back. */
+import type { Island, Utterance } from "./Utterance"
+
+const textOf = (island: Island, utterance: Utterance) => utterance.words.slice(island.from, island.to).join(" ")
+
+/** "somebody's already put ten mil on" tells of work that is done; "somebody says" does not. */
+export const isDoer = (island: Island, utterance: Utterance): boolean =>
+  /^some(body|one)('s)?$/.test(textOf(island, utterance)) &&
+  /^(has|have|already|put|fitted)$/.test(utterance.words[island.to] ?? "")
+
+/** "I thought it was six but it's ten": only what was thought falls. */
+export const isOutdone = (island: Island, utterance: Utterance): boolean =>
+  /^(i )?thought$/.test(textOf(island, utterance)) &&
+  utterance.words.some(
+    (word, at) =>
+      at >= island.to && word === "but" && /^(it's|it|that's|actually)$/.test(utterance.words[at + 1] ?? ""),
+  )
+
+/** "cleaned the pipe like you're supposed to": done as it should be. */
+export const isDuty = (island: Island, utterance: Utterance): boolean =>
+  /\b(like|as|just as) (i|you|we|you're|i'm|we're|one|it)$/.test(
+    utterance.words.slice(Math.max(0, island.from - 3), island.from).join(" "),
+  )
