@@ -7,7 +7,8 @@ import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
-import { isDoer, isDuty, isOutdone } from "./harmlessGuards"
+import { isDoer, isDuty, isJudgement, isOutdone } from "./harmlessGuards"
+import { isOfLeads } from "./isOfLeads"
 import { isEdgeGap } from "./Token"
 import type { Island, Utterance } from "./Utterance"
 import type { WordBook } from "./WordBook"
@@ -33,7 +34,7 @@ class Guards {
   ) {}
 
   judge(claim: Claim): Claim[] {
-    if (this.isChatter(claim) || this.isPlanned(claim) || this.isOfLeads(claim)) return []
+    if (this.isChatter(claim) || this.isPlanned(claim) || isOfLeads(claim, this.utterance, this.clauses)) return []
     if (this.isOvertaken(claim) || this.isSupposed(claim)) return []
     if (this.hasException(claim))
       return [this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")]
@@ -51,7 +52,8 @@ class Guards {
     if (this.isVerdict(claim)) return []
     const foreign = foreignSubject(claim, this.utterance, this.clauses, this.book)
     if (foreign === "object") return []
-    if (foreign === "kind") return [this.doubt(claim, "that was said of something else")]
+    const isRead = claim.kind === "resistance" && typeof claim.value === "number" && claim.value < 1
+    if (foreign === "kind" || (foreign && isRead)) return [this.doubt(claim, "that was said of something else")]
     if (foreign) return this.onlyAsked(claim, "that was said of something else")
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
@@ -106,22 +108,12 @@ class Guards {
     )
   }
 
-  /** "leads came to nought point two six" is what was nulled away, and never a bond's reading. */
-  private isOfLeads(claim: Claim): boolean {
-    if (claim.kind !== "resistance" || this.utterance.islands.some((one) => one.rule === "resistance.openLeads"))
-      return false
-    return this.found("steps.thing").some(
-      (one) =>
-        one.tags.some((tag) => tag.text === "thing=leads") &&
-        (one.to <= claim.from || /^(on|in|for|of)$/.test(this.utterance.words[claim.to] ?? "")) &&
-        this.inSame("clause", claim, one) &&
-        !/meter|tester/.test(this.textOf(one)),
-    )
-  }
-
   private isConditional(claim: Claim): boolean {
     return (
-      this.found("guards.limit").some((one) => this.inSame("clause", claim, one)) ||
+      /\w's (other )?(house|place|job|gaff|site)\b/.test(this.utterance.words.join(" ")) ||
+      this.found("guards.limit").some(
+        (one) => this.inSame("clause", claim, one) && !isJudgement(one, this.utterance),
+      ) ||
       this.found("guards.condition").some(
         (one) =>
           !isDoer(one, this.utterance) &&
@@ -197,9 +189,14 @@ class Guards {
     )
       return true
     // "nearly got the clamp on" is not on.
-    if (this.found("guards.rounding").some((one) => one.to <= claim.from && this.inSame("segment", claim, one)))
-      return true
+    const nearly = [
+      ...this.found("guards.rounding"),
+      ...this.found("answers.maybe").filter((one) => /less/.test(this.textOf(one))),
+    ]
+    if (nearly.some((one) => one.to <= claim.from && this.inSame("segment", claim, one))) return true
     return this.negators(claim).some((one) => {
+      // "clamp fitted, not."
+      if (one.to === this.utterance.tokens.length && this.textOf(one) === "not" && this.isParted(one.from)) return true
       if (this.inSame("segment", claim, one)) return true
       return this.inSame("clause", claim, one) && one.from < claim.from && !this.hasOwnSubject(claim)
     })

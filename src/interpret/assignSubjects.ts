@@ -7,6 +7,7 @@ import { type Item, isBond } from "../facts/Item"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
 import { isEdgeGap, isSentenceEnd } from "./Token"
+import { takesGroup } from "./takesGroup"
 import { type Island, tagValue, type Utterance } from "./Utterance"
 
 /** A part named in the utterance; parts named in a row ("water, gas and oil") share a group. */
@@ -62,6 +63,8 @@ function isReplaced(utterance: Utterance, island: Island, next: Island | undefin
 /** "gas label's on, sorry, water label": the thing is named again with another part and nothing new is said of it. */
 function isThingAgain(utterance: Utterance, mark: Island, next: Island): boolean {
   const behind = utterance.islands.filter((one) => one.from >= mark.to && one !== next)
+  const isPause = /wait|hang|hold/.test(utterance.words.slice(mark.from, mark.to).join(" "))
+  if (behind.length === 0 && next.to === utterance.tokens.length && !isPause) return true
   const [thing] = behind
   return (
     behind.length === 1 &&
@@ -127,20 +130,6 @@ function withCurrent(claim: Claim, utterance: Utterance, context: Context): Clai
   if (isAfterLookalike(claim, utterance))
     return { ...claim, doubt: { candidates: [], because: "what was named is not a part to bond", kind: "service" } }
   return context.item ? { ...claim, subject: context.item } : claim
-}
-
-/** "each of them's in ten mil", "ten mil on one and sixteen on the other": a group or its members, without a name. */
-function takesGroup(claim: Claim, utterance: Utterance): boolean {
-  const before = utterance.words.slice(0, claim.from).join(" ")
-  const behind = utterance.words.slice(claim.to, claim.to + 5).join(" ")
-  return (
-    /\b((all|both|each|every|any|two|three|four|five|most|some|neither|one) of (them|'em|em|these|those|the bonds)('s)?|(all|the other|the|the last|the first|other) (two|three|four|five|six|others|rest)('s|'re)?|every (one|bond|part)|everything('s)?|all others|the (others|rest))( (is|are|was|were|all|done|bonded|run|wired|fed))*( in)?$/.test(
-      before,
-    ) ||
-    /^(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor))/.test(
-      behind,
-    )
-  )
 }
 
 /** "oil tank, sixteen square": something else that carries a part's name was named first, so the current part is not meant. */

@@ -48,7 +48,9 @@ function withPartner(utterance: Utterance, island: Island): Claim[] {
 
 /** What a clamp or label may be on for the step to be done. */
 const surfaces = new Set(
-  "it there pipe pipework line main mains tube end both all them now tight properly and with too as".split(" "),
+  "it there pipe pipework riser incomer supply intake line main mains tube end both all them now tight properly and with too as".split(
+    " ",
+  ),
 )
 
 /** Small words that may follow "on" before something more is said. */
@@ -66,6 +68,7 @@ function isMeant(utterance: Utterance, island: Island): boolean {
     if (leftover === "unknown" || leftover === "chatter") return false
     const word = utterance.words[at]!
     if (surfaces.has(word) || /^(but|because|cos|although|so|then|i|i've|it's|that's)$/.test(word)) return true
+    if (/^(by|near|beside|above|below|behind|past|under)$/.test(word) && !hasArticle) return true
     const isArticle = ["the", "a", "my", "this", "that", "its", "our"].includes(word)
     if (hasArticle || (leftover === "neutral" && !isArticle && !leadsOn.has(word))) return false
     hasArticle ||= isArticle

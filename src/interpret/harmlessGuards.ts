@@ -21,3 +21,8 @@ export const isDuty = (island: Island, utterance: Utterance): boolean =>
   /\b(like|as|just as) (i|you|we|you're|i'm|we're|one|it)$/.test(
     utterance.words.slice(Math.max(0, island.from - 3), island.from).join(" "),
   )
+
+/** "nought point nought three, which passes" judges what was read; "nought point nought five passes" tells a rule. */
+export const isJudgement = (island: Island, utterance: Utterance): boolean =>
+  textOf(island, utterance) === "passes" &&
+  /^(which|that|it|and|so|she|this)$/.test(utterance.words[island.from - 1] ?? "")

@@ -1,0 +1,27 @@
+/** "each of them's in ten mil", "ten mil on one and sixteen on the other": a group or its members, without a name. */
+import type { Claim } from "./Claim"
+import type { Utterance } from "./Utterance"
+
+const few = "(two|three|four|five|six)"
+const groups = [
+  `(all|both|each|every|any|two|three|four|five|most|some|neither|one) of (them|'em|em|these|those|the bonds)('s)?`,
+  `(all|the other|the|those|these|the last|the first|other) ${few}('s|'re)?`,
+  "(all|the other|the|those|these) (others|other ones|rest)('s|'re)?",
+  "(each|every|the other|another) (one|bond|part)('s)?",
+  "everything('s)?",
+]
+const links =
+  "( (is|are|was|were|all|done|bonded|run|wired|fed|now|and|clamped|labelled|cleaned|connected|fitted|tested))*( in)?"
+const before = new RegExp(`\\b(${groups.join("|")})${links}$`)
+const inside = /\b(on|for|to) (both|each|all|every)$/
+const behind =
+  /^(each\b|apiece|(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor)))/
+
+/** Whether the claim is said of several parts, or of one of several, that nobody named. */
+export function takesGroup(claim: Claim, { words }: Utterance): boolean {
+  return (
+    before.test(words.slice(0, claim.from).join(" ")) ||
+    inside.test(words.slice(claim.from, claim.to).join(" ")) ||
+    behind.test(words.slice(claim.to, claim.to + 5).join(" "))
+  )
+}
