@@ -7,7 +7,7 @@ import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
-import { isDoer, isDuty, isJudgement, isOutdone } from "./harmlessGuards"
+import { isDoer, isDuty, isJudgement, isNextWork, isOutdone } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
 import { isEdgeGap } from "./Token"
 import type { Island, Utterance } from "./Utterance"
@@ -145,7 +145,7 @@ class Guards {
       (one) =>
         this.inSame("clause", claim, one) &&
         (claim.kind === "step_done" || one.from < claim.from) &&
-        !(one.from >= claim.to && isDuty(one, this.utterance)),
+        !(one.from >= claim.to && (isDuty(one, this.utterance) || isNextWork(one, this.utterance))),
     )
   }
 

@@ -7,7 +7,7 @@ import { type Item, isBond } from "../facts/Item"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
 import { isEdgeGap, isSentenceEnd } from "./Token"
-import { takesGroup } from "./takesGroup"
+import { takesGroup, takesMember } from "./takesGroup"
 import { type Island, tagValue, type Utterance } from "./Utterance"
 
 /** A part named in the utterance; parts named in a row ("water, gas and oil") share a group. */
@@ -100,6 +100,8 @@ export function assignSubjects(
     if (!takesSubject(claim)) return [claim]
     const named = postposed(claim, mentions, utterance) ? null : namedEarth(claim, utterance)
     if (named) return [{ ...claim, subject: named }]
+    if (takesMember(claim, utterance))
+      return [{ ...claim, doubt: { candidates: [], because: "it was not said which of them", kind: "service" } }]
     const items = itemsFor(claim, mentions, utterance)
     if (items.length === 0) return [withCurrent(claim, utterance, context)]
     if (items.length === 1) return [{ ...claim, subject: items[0]! }]

@@ -26,3 +26,7 @@ export const isDuty = (island: Island, utterance: Utterance): boolean =>
 export const isJudgement = (island: Island, utterance: Utterance): boolean =>
   textOf(island, utterance) === "passes" &&
   /^(which|that|it|and|so|she|this)$/.test(utterance.words[island.from - 1] ?? "")
+
+/** "clamp's on and I'll do the label": the plan is about what comes next. */
+export const isNextWork = (island: Island, utterance: Utterance): boolean =>
+  utterance.words[island.from - 1] === "and" && /^(i'll|we'll|then i|gonna|going to)$/.test(textOf(island, utterance))

@@ -1,5 +1,6 @@
 /** "each of them's in ten mil", "ten mil on one and sixteen on the other": a group or its members, without a name. */
 import type { Claim } from "./Claim"
+import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
 
 const few = "(two|three|four|five|six)"
@@ -16,6 +17,15 @@ const before = new RegExp(`\\b(${groups.join("|")})${links}$`)
 const inside = /\b(on|for|to) (both|each|all|every)$/
 const behind =
   /^(each\b|apiece|(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor)))/
+
+const member =
+  /(^|\b(and|but) )(one|the other|the (first|second|third|last)( one| bond)?|(first|second|third|other) one)('s| is| was| are)( (in|done|now))*$/
+
+/** Whether the claim is said of one of several: "one's ten mil and the other's sixteen" fits neither part named before. */
+export const takesMember = (claim: Claim, { words, tokens }: Utterance): boolean => {
+  const start = tokens.findLastIndex((token, at) => at < claim.from && isEdgeGap(token.after)) + 1
+  return member.test(words.slice(start, claim.from).join(" "))
+}
 
 /** Whether the claim is said of several parts, or of one of several, that nobody named. */
 export function takesGroup(claim: Claim, { words }: Utterance): boolean {
