@@ -209,7 +209,8 @@ class Guards {
   }
 
   private isUndone(claim: Claim): boolean {
-    return this.found("guards.undone").some(
+    const misplaced = this.found("answers.deny").filter((one) => /the wrong$/.test(this.textOf(one)))
+    return [...this.found("guards.undone"), ...misplaced].some(
       (one) => this.inSame("sentence", claim, one) && (claim.from < one.from || this.inSame("segment", claim, one)),
     )
   }
