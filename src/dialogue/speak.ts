@@ -49,6 +49,11 @@ export const askWaiting = (turn: Turn, lead = "And still open."): void => {
   turn.set({ readBack: { entries, main: last.entry, needsYes: true }, question: null })
 }
 
+/** Says the cautions that these entries make due. */
+export const sayCautions = (turn: Turn, entries: readonly string[]): void => {
+  for (const caution of cautionsFor(turn.state.record, factsOf(turn, entries))) turn.say(caution)
+}
+
 /** Checks what was written in this turn, warns, and reads it back. */
 export const speakWritten = (turn: Turn): void => {
   turn.check()
@@ -63,7 +68,7 @@ export const speakWritten = (turn: Turn): void => {
   // A warning names its part, so a part that came with a warned value is not said again.
   const isNews = fresh.length === 0 || plain.some((entry) => turn.fact(entry)?.kind !== "service")
   if (plain.length > 0 && isNews) turn.say(`${sayFacts(factsOf(turn, plain))}${asks ? ` ${answerMe}` : ""}`)
-  for (const caution of cautionsFor(turn.state.record, factsOf(turn, written))) turn.say(caution)
+  sayCautions(turn, written)
   turn.challengeable.push(...written)
   const main = waiting.at(-1)?.entry ?? written.at(-1)
   const entries = [...turn.challengeable]

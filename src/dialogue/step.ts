@@ -20,7 +20,7 @@ import { keepWarning } from "./keepWarning"
 import { nextMissing } from "./plan"
 import { carryOut } from "./queries"
 import { raiseDoubt } from "./raiseDoubt"
-import { askWaiting, speakWritten } from "./speak"
+import { askWaiting, sayCautions, speakWritten } from "./speak"
 import type { Tools } from "./Tools"
 import { Turn } from "./Turn"
 import { unansweredWarnings } from "./unanswered"
@@ -79,6 +79,7 @@ const speakWrittenPart = (turn: Turn): void => {
   turn.check()
   turn.set({ readBack: null })
   for (const entry of before) turn.add({ type: "accepted", entry, how: "not_challenged" })
+  sayCautions(turn, before)
 }
 
 /** `doubted`: something in the same breath is about to be asked, so no other question is put. */
@@ -86,7 +87,9 @@ const write = (turn: Turn, facts: readonly RecordedFact[], source: Source, doubt
   const placed = adopt(turn, facts)
   turn.set({ question: null, doubt: null })
   writeFacts(turn, placed, source.origin, source.heard)
-  if (doubted || !promptForPart(turn, placed)) speakWritten(turn)
+  // A part that came with a doubt is named by the question about it.
+  if (doubted && placed.every((fact) => fact.kind === "service")) speakWrittenPart(turn)
+  else if (doubted || !promptForPart(turn, placed)) speakWritten(turn)
   if (turn.state.homeless) askForPart(turn)
 }
 
