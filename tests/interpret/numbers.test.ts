@@ -22,7 +22,9 @@ test("every whole number up to ten thousand that the library spells is read exac
 test("whole numbers are said as the library spells them, but for nought", () => {
   const wrong: string[] = []
   for (let value = 0; value < 1000; value += 1) {
-    const library = toCardinal(value).replaceAll("-", " ").replace(/^zero$/, "nought")
+    const library = toCardinal(value)
+      .replaceAll("-", " ")
+      .replace(/^zero$/, "nought")
     if (sayNumber(value) !== library) wrong.push(`${value}: ${sayNumber(value)} / ${library}`)
   }
   expect(wrong).toEqual([])
