@@ -18,7 +18,8 @@ export default defineConfig({
   test: {
     root: here("."),
     reporters: ["default", new ClosingLine()],
-    // In this order, so that nothing else runs while the recording is played at its own pace into a browser.
+    // One after the other: browsers are not killed beside the ear, and nothing runs while the recording is played at its
+    // own pace into a microphone.
     projects: [
       {
         extends: true,
@@ -46,7 +47,7 @@ export default defineConfig({
           exclude: ["tests/browser/sampleJob.test.ts"],
           testTimeout: 180_000,
           hookTimeout: 60_000,
-          sequence: { groupOrder: 1 },
+          sequence: { groupOrder: 2 },
         },
       },
       {
@@ -56,7 +57,7 @@ export default defineConfig({
           include: ["tests/browser/sampleJob.test.ts"],
           testTimeout: 420_000,
           hookTimeout: 60_000,
-          sequence: { groupOrder: 2 },
+          sequence: { groupOrder: 3 },
         },
       },
     ],

@@ -18,6 +18,8 @@ export const killBrowser = (profile: string): number => {
   }
   const pids = readdirSync("/proc").filter((name) => /^\d+$/.test(name) && commandOf(name).includes(profile))
   for (const pid of pids) {
+    // The first kill takes others with it, and a number that has been given anew belongs to somebody else.
+    if (!commandOf(pid).includes(profile)) continue
     try {
       process.kill(Number(pid), "SIGKILL")
     } catch {
