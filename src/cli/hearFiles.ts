@@ -11,6 +11,7 @@ import { done, type Outcome, refuse } from "../facts/Outcome"
 import { createEarStream, type UtteranceEar } from "../speech/earStream"
 import type { Recogniser } from "../speech/recogniser"
 import { readWav } from "./readWav"
+import { escapeText, writeClock } from "./writeCues"
 
 /** Everything that one recording says, in order. The grammar must have been taken before. */
 export const hearWav = (bytes: Uint8Array, ear: UtteranceEar, newId: () => string = () => v7()): Outcome<Heard[]> => {
@@ -85,16 +86,8 @@ const toVtt = (all: readonly { file: string; heards: readonly Heard[] }[]): stri
     ...(all.length > 1 ? [`NOTE ${file.replaceAll("-->", "→")}`] : []),
     ...heards.map(
       (heard) =>
-        `${clock(heard.start)} --> ${clock(Math.max(heard.end, heard.start + 0.01))}\n${escapeCue(heard.text)}`,
+        `${writeClock(heard.start)} --> ${writeClock(Math.max(heard.end, heard.start + 0.01))}\n${escapeText(heard.text)}`,
     ),
   ])
   return `${["WEBVTT", ...blocks].join("\n\n")}\n`
-}
-
-const escapeCue = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;")
-
-const clock = (seconds: number) => {
-  const ms = Math.round(seconds * 1000)
-  const two = (n: number) => String(Math.floor(n)).padStart(2, "0")
-  return `${two(ms / 3_600_000)}:${two((ms / 60_000) % 60)}:${two((ms / 1000) % 60)}.${String(ms % 1000).padStart(3, "0")}`
 }

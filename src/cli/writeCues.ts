@@ -17,9 +17,12 @@ export const writeCues = (cues: readonly Cue[]): string => {
   return `${["WEBVTT", ...blocks].join("\n\n")}\n`
 }
 
-const escapeText = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;")
+/** Text as a cue may hold it. */
+export const escapeText = (text: string) =>
+  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;")
 
-const writeClock = (seconds: number): string => {
+/** Seconds as WebVTT writes a time. */
+export const writeClock = (seconds: number): string => {
   const ms = Math.round(seconds * 1000)
   const pad = (count: number, width: number) => String(Math.floor(count)).padStart(width, "0")
   return `${pad(ms / 3_600_000, 2)}:${pad((ms / 60_000) % 60, 2)}:${pad((ms / 1000) % 60, 2)}.${pad(ms % 1000, 3)}`
