@@ -4,7 +4,7 @@ import { join } from "node:path"
 import { fileURLToPath } from "node:url"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { type EarFileName, EarPack, earFileNames } from "../speech/EarPack"
-import { loadEngine } from "../speech/engine"
+import { type Engine, loadEngine } from "../speech/engine"
 import { createRecogniser, type Recogniser } from "../speech/recogniser"
 
 /** Where `npm run ear` puts the pack. */
@@ -16,8 +16,20 @@ export const openEar = async (folder = earPackFolder): Promise<Outcome<Recognise
     const pack = EarPack.parse(JSON.parse(readFileSync(join(folder, "pack.json"), "utf8")))
     const parts = earFileNames.map((name) => [name, new Uint8Array(readFileSync(join(folder, name)))] as const)
     const bytes = Object.fromEntries(parts) as Record<EarFileName, Uint8Array>
-    return done(createRecogniser(await loadEngine(), { pack, bytes }))
+    return done(createRecogniser(await loadEngineInNode(), { pack, bytes }))
   } catch {
     return refuse("The offline ear is not there. Run: npm run ear")
   }
+}
+
+/**
+ * Loads the engine without the handler that it hangs on the whole process: that one throws every uncaught error again,
+ * which ends the process where others would have reported the error and gone on.
+ */
+export const loadEngineInNode = async (): Promise<Engine> => {
+  const before = process.listeners("uncaughtException")
+  const engine = await loadEngine()
+  for (const listener of process.listeners("uncaughtException"))
+    if (!before.includes(listener)) process.off("uncaughtException", listener)
+  return engine
 }

@@ -2,6 +2,7 @@
  * The offline ear over synthetic speech, with the product's own grammars. Synthetic voices stand in for real ones, which
  * differ more; what they show is that nothing wrong is taken as said. Needs the pack that `npm run ear` makes.
  */
+import { setImmediate } from "node:timers/promises"
 import { beforeAll, describe, expect, test } from "vitest"
 import { fliteVoices } from "../../src/cli/flite"
 import { openEar } from "../../src/cli/openEar"
@@ -26,6 +27,8 @@ const take = (context: Context = {}) => {
 
 const hear = async (text: string, voice: (typeof fliteVoices)[number], snrDb: number | null = null) => {
   const { samples, rateHz } = await speakSentence(text, voice)
+  // Decoding never waits for anything, and a test process that answers nobody for a minute is taken for dead.
+  await setImmediate()
   const stream = createEarStream(ear, () => "any")
   const noisy = snrDb === null ? samples : addNoise(samples, snrDb)
   return [...stream.push(noisy, rateHz), ...stream.finish()].map((one) => one.heard)
@@ -56,6 +59,12 @@ test(
   },
   patienceMs,
 )
+
+test("opening an ear leaves the process to handle its own errors", async () => {
+  const before = process.listenerCount("uncaughtException")
+  expect((await openEar()).ok).toBe(true)
+  expect(process.listenerCount("uncaughtException")).toBe(before)
+})
 
 test("an answer in doubt brings the other number along", async () => {
   take()

@@ -6,10 +6,10 @@
 import { readFileSync } from "node:fs"
 import { beforeAll, expect, test } from "vitest"
 import { speakToSamples } from "../../src/cli/flite"
-import { earPackFolder } from "../../src/cli/openEar"
+import { earPackFolder, loadEngineInNode } from "../../src/cli/openEar"
 import { decode, setGrammar } from "../../src/speech/decode"
 import { type EarFileName, EarPack, earFileNames } from "../../src/speech/EarPack"
-import { type Engine, loadEngine } from "../../src/speech/engine"
+import type { Engine } from "../../src/speech/engine"
 import { loadDecoder, type RawDecoder } from "../../src/speech/loadDecoder"
 import { planClips } from "../../src/speech/planClips"
 import { renderClips } from "../../src/speech/renderClips"
@@ -35,7 +35,7 @@ beforeAll(async () => {
   const read = (name: string) => new Uint8Array(readFileSync(`${earPackFolder}/${name}`))
   const pack = EarPack.parse(JSON.parse(readFileSync(`${earPackFolder}/pack.json`, "utf8")))
   const bytes = Object.fromEntries(earFileNames.map((name) => [name, read(name)])) as Record<EarFileName, Uint8Array>
-  engine = await loadEngine()
+  engine = await loadEngineInNode()
   decoder = loadDecoder(engine, { pack, bytes })
   decoder.add_words(["nought", "N AO T"])
   const words = [...new Set(sentences.join(" ").split(" "))]
