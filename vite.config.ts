@@ -2,6 +2,7 @@
 import { fileURLToPath } from "node:url"
 import react from "@vitejs/plugin-react"
 import { defineConfig } from "vitest/config"
+import { offlineBuild } from "./src/app/offline/offlineBuild.ts"
 import { ClosingLine } from "./tests/closingLine.ts"
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
@@ -10,7 +11,7 @@ export default defineConfig({
   root: here("src/app"),
   base: "./",
   publicDir: here(".ear"),
-  plugins: [react()],
+  plugins: [react(), offlineBuild()],
   build: { outDir: here("dist"), emptyOutDir: true, target: "es2022" },
   worker: { format: "es" },
   server: { port: 4173, fs: { allow: [here(".")] } },

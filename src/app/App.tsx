@@ -1,17 +1,9 @@
 /** Which of the screens is shown. One session, one page: nothing here is kept, so a reload loses nothing. */
 import { JobView } from "./field/JobView"
 import { StartView } from "./field/StartView"
-import { Brand } from "./parts/Brand"
+import { Opening } from "./Opening"
 import { useView } from "./parts/useView"
 import type { Session } from "./Session"
-
-const Opening = () => (
-  <main className="opening">
-    <Brand />
-    <h1>Bothhands</h1>
-    <p role="status">Looking for jobs on this device.</p>
-  </main>
-)
 
 export const App = ({ session }: { session: Session }) => {
   const view = useView(session)

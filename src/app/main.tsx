@@ -3,8 +3,8 @@ import "./zodWithoutEval"
 
 import { StrictMode } from "react"
 import { createRoot } from "react-dom/client"
-import { App } from "./App"
-import { createSession } from "./wiring"
+import { openSession } from "./openSession"
+import { Page } from "./Page"
 import "./look/tokens.css"
 import "./look/page.css"
 import "./look/controls.css"
@@ -16,8 +16,10 @@ import "./look/warnings.css"
 import "./look/record.css"
 import "./look/picture.css"
 
+const opening = openSession()
+
 createRoot(document.getElementById("root")!).render(
   <StrictMode>
-    <App session={createSession()} />
+    <Page opening={opening} />
   </StrictMode>,
 )
