@@ -1,0 +1,35 @@
+/**
+ * What the built page makes a browser fetch before its start page can be used, compressed as a server would: first what
+ * `index.html` names itself, then what that fetches by itself at once. Neither the ear pack nor the voice is in it.
+ */
+import { existsSync, readFileSync } from "node:fs"
+import { dirname, join, posix } from "node:path"
+import { gzipSync } from "node:zlib"
+
+const folder = "dist"
+
+const gzipBytes = (path: string) => gzipSync(readFileSync(join(folder, path)), { level: 9 }).length
+
+const print = (what: string, bytes: number) => console.log(`${String(bytes).padStart(9)} B gzip  ${what}`)
+
+/** Scripts and styles that a page names in itself. */
+const namedIn = (html: string): string[] =>
+  [...html.matchAll(/(?:src|href)="\.\/([^"]+\.(?:js|css))"/g)].map(([, path]) => path!)
+
+/** What a built script imports, at its start or later, as paths below the folder; workers are not imports. */
+const importedBy = (path: string): string[] =>
+  [...readFileSync(join(folder, path), "utf8").matchAll(/(?:import\(|from|import)\s*["'`](\.\/[^"'`]+\.js)["'`]/g)]
+    .map(([, to]) => posix.join(dirname(path), to!))
+    .filter((to) => existsSync(join(folder, to)))
+
+/** Needs a build in `dist`. */
+export const run = async (): Promise<void> => {
+  const first = ["index.html", ...namedIn(readFileSync(join(folder, "index.html"), "utf8"))]
+  const rest = new Set(first.filter((path) => path.endsWith(".js")).flatMap(importedBy))
+  for (const path of first) rest.delete(path)
+  const sum = (paths: Iterable<string>) => [...paths].reduce((total, path) => total + gzipBytes(path), 0)
+  for (const path of first) print(path, gzipBytes(path))
+  print(`first paint: ${first.length} files`, sum(first))
+  for (const path of rest) print(`${path}, fetched beside the first paint`, gzipBytes(path))
+  print(`start page ready to use: ${first.length + rest.size} files`, sum([...first, ...rest]))
+}
