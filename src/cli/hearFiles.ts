@@ -4,6 +4,7 @@
  */
 import { readFileSync } from "node:fs"
 import { v7 } from "uuid"
+import { escapeText, writeClock } from "../exports/writeCues"
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { Heard } from "../facts/Heard"
 import type { Context, Interpretation } from "../facts/Interpretation"
@@ -11,7 +12,6 @@ import { done, type Outcome, refuse } from "../facts/Outcome"
 import { createEarStream, type UtteranceEar } from "../speech/earStream"
 import type { Recogniser } from "../speech/recogniser"
 import { readWav } from "./readWav"
-import { escapeText, writeClock } from "./writeCues"
 
 /** Everything that one recording says, in order. The grammar must have been taken before. */
 export const hearWav = (bytes: Uint8Array, ear: UtteranceEar, newId: () => string = () => v7()): Outcome<Heard[]> => {

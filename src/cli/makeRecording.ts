@@ -5,13 +5,13 @@
  */
 import { parse } from "yaml"
 import { z } from "zod"
+import { type Cue, writeCues } from "../exports/writeCues"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { encodeWav } from "./encodeWav"
 import { fliteVoices, speakToSamples } from "./flite"
 import { makeNoise, noiseKinds } from "./makeNoise"
 import type { VoiceWord } from "./readVoiceWords"
 import { findSpeech, levelOf } from "./trimSpeech"
-import { type Cue, writeCues } from "./writeCues"
 
 const Line = z.strictObject({
   text: z.string().min(1),

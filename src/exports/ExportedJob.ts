@@ -1,0 +1,18 @@
+/**
+ * All that an export is made of: a job's log, the record it gives, what the rules say of it, and what was wrong with the
+ * file. Whoever exports computes the findings and which of them are open; exports only write down.
+ */
+import type { Finding, Missing } from "../facts/Finding"
+import type { JobRecord } from "../record/JobRecord"
+import type { LogLine } from "../record/LogLine"
+
+export interface ExportedJob {
+  lines: readonly LogLine[]
+  record: JobRecord
+  findings: readonly Finding[]
+  /** Those of `findings` that are warnings and were neither put right nor kept with a reason. */
+  open: readonly Finding[]
+  missing: readonly Missing[]
+  /** What was wrong with the job file, in plain words. Every export repeats it, so that a part never looks whole. */
+  faults: readonly string[]
+}

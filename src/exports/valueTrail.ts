@@ -1,0 +1,74 @@
+/**
+ * The way back from a value to what was said: the utterances it came from, what the app said next, and the values that
+ * stood in its place before. An utterance that a damaged file has lost is told apart from one that said nothing.
+ */
+import { heldIn, historyOf } from "../record/holding"
+import type { Held } from "../record/JobRecord"
+import type { LogLine } from "../record/LogLine"
+import type { ExportedJob } from "./ExportedJob"
+
+/** What became of an entry, as the office reads it. */
+export type ValueState =
+  | "said yes"
+  | "yes by tap"
+  | "not challenged"
+  | "waiting for a yes"
+  | "just said"
+  | "replaced"
+  | "taken back"
+  | "undone"
+
+export interface ValueTrail {
+  held: Held
+  /** Whether this is the value that stands. */
+  holds: boolean
+  state: ValueState
+  origin: "spoken" | "typed" | "by hand"
+  /** The utterances behind it, or null in the place of one that is not in the file. Of a hand entry: its reason. */
+  words: (string | null)[]
+  /** All that the app said between the entry and the next utterance: the read-back, and any warning or caution. */
+  saidBack: string[]
+  /** Entries that stood in the same place before, oldest first. */
+  earlier: Held[]
+}
+
+type HeardLine = Extract<LogLine, { type: "heard" }>
+
+const stateOf = (held: Held, holds: boolean): ValueState => {
+  if (held.withdrawn) return held.withdrawn === "denied" ? "taken back" : "undone"
+  if (!holds) return "replaced"
+  if (held.accepted === "tapped") return "yes by tap"
+  if (held.accepted) return held.accepted === "said_yes" ? "said yes" : "not challenged"
+  return held.needsYes ? "waiting for a yes" : "just said"
+}
+
+const saidAfter = (ordered: readonly LogLine[], entry: string): string[] => {
+  const from = ordered.findIndex((line) => line.id === entry) + 1
+  const next = ordered.findIndex((line, index) => index >= from && line.type === "heard")
+  const between = ordered.slice(from, next < 0 ? undefined : next)
+  return between.flatMap((line) => (line.type === "said" ? [line.words] : []))
+}
+
+const wordsOf = (held: Held, heard: ReadonlyMap<string, HeardLine>) => {
+  if (held.origin.by === "hand") return { origin: "by hand" as const, words: [held.origin.reason] }
+  const found = held.origin.heard.map((id) => heard.get(id)?.heard ?? null)
+  const typed = found.every((one) => one?.engine === "typed")
+  return { origin: typed ? ("typed" as const) : ("spoken" as const), words: found.map((one) => one?.text ?? null) }
+}
+
+/** Every entry of the job with its way back, in the order of the log; earlier and withdrawn ones too. */
+export const valueTrails = ({ lines, record }: Pick<ExportedJob, "lines" | "record">): ValueTrail[] => {
+  const ordered = [...lines].sort((a, b) => a.seq - b.seq)
+  const heard = new Map(ordered.flatMap((line) => (line.type === "heard" ? [[line.heard.id, line] as const] : [])))
+  return record.entries.map((held) => {
+    const holds = heldIn(record, held.slot)?.entry === held.entry
+    return {
+      held,
+      holds,
+      state: stateOf(held, holds),
+      ...wordsOf(held, heard),
+      saidBack: saidAfter(ordered, held.entry),
+      earlier: historyOf(record, held),
+    }
+  })
+}
