@@ -88,6 +88,20 @@ program
   )
 
 program
+  .command("export")
+  .argument("<path...>", "job files, or folders with job files (.bothhands.jsonl)")
+  .description("jobs as CSV, WebVTT and JSON with its schemas; all of them where none is named")
+  .requiredOption("--to <folder>", "where the files go")
+  .option("--csv", "one row a value")
+  .option("--vtt", "what was said, with times")
+  .option("--json", "the record and its log")
+  .option("--schema", "JSON Schemas of the job file and of the JSON")
+  .option("--replace", "write over files that are there")
+  .action((paths: string[], options) =>
+    run(async () => (await import("./exportCommand")).exportCommand(paths, options, console_))(),
+  )
+
+program
   .command("size")
   .description("sizing questions as JSON lines on standard input → value, unit, because, clause, status")
   .action(run(async () => (await import("./sizeLines")).sizeLines(console_.lines(), console_)))
