@@ -1,0 +1,85 @@
+/**
+ * Exports read by readers that did not write them: CSV by csv-parse, WebVTT by media-captions, JSON by ajv (2020-12) with
+ * ajv-formats. The sample job value for value, then hostile texts.
+ */
+import Ajv2020 from "ajv/dist/2020"
+import addFormats from "ajv-formats"
+import { parse } from "csv-parse/sync"
+import fc from "fast-check"
+import { parseText } from "media-captions"
+import { expect, test } from "vitest"
+import { jobFileLineSchema, recordSchema } from "../../src/exports/jsonSchemas"
+import { csvColumns, csvRows, formulaStart, recordCsv } from "../../src/exports/recordCsv"
+import { recordJson } from "../../src/exports/recordJson"
+import { safeName } from "../../src/exports/safeName"
+import { saidVtt } from "../../src/exports/saidVtt"
+import { writeJobFile } from "../../src/record/jobFile"
+import { bakeryRecord } from "../bakery"
+import { bakeryText, hostileJob, jobOf } from "./bakeryJob"
+
+const bakery = jobOf(bakeryText)
+const readCsv = (text: string) => parse(text, { bom: true, columns: true }) as Record<string, string>[]
+const ajv = addFormats.default(new Ajv2020({ strict: false }))
+
+const hostile = fc.oneof(
+  fc.constantFrom("=1+1", "+1", "-2", "@x", "\tx", "\r\n\r\n00:00:00.000 --> 00:00:09.000\nx", '";"\n,', "../../x"),
+  fc.constantFrom("<script>alert(1)</script>", "a --> b", "x\n\nNOTE y", "&lt;", "\uFF1D1"),
+  fc.string({ unit: "grapheme", minLength: 1, maxLength: 80 }),
+)
+
+test("csv-parse reads every value of the sample, with its unit and state", () => {
+  const rows = readCsv(recordCsv(bakery))
+  const figures = rows.filter((row) => ["mm²", "m", "mm", "Ω", "A"].includes(row.unit!))
+  const shown = figures.map((row) => `${row.item!.replaceAll(" ", "_")} ${row.value} ${row.unit}, ${row.state}`)
+  const wanted = bakeryRecord
+    .filter((one) => / (mm²|m|mm|Ω|A),/.test(one))
+    .map((one) => one.replace(/ (conductor_csa|neutral_csa|length|distance|resistance)/, "").replace(/_(?=\w+$)/, " "))
+  expect(shown.sort()).toEqual(wanted.map((one) => one.replace("said_yes", "said yes")).sort())
+  expect(rows).toHaveLength(bakeryRecord.length)
+})
+
+test("csv-parse gives hostile texts back, guarded where a spreadsheet would run them", () => {
+  fc.assert(
+    fc.property(hostile, (text) => {
+      const job = hostileJob(text)
+      const guard = (cell: string | number) =>
+        typeof cell === "string" && formulaStart.test(cell) ? `'${cell}` : String(cell)
+      const wanted = csvRows(job).map((row) => csvColumns.map((column) => guard(row[column])))
+      expect(readCsv(recordCsv(job)).map((row) => Object.values(row))).toEqual(wanted)
+    }),
+    { numRuns: 20 },
+  )
+})
+
+test("media-captions reads hostile texts as the cues that were written, and no more", async () => {
+  await fc.assert(
+    fc.asyncProperty(hostile, async (text) => {
+      const { lines } = hostileJob(text)
+      const { cues, errors } = await parseText(saidVtt(lines), { strict: false, errors: true })
+      expect(errors).toEqual([])
+      expect(cues).toHaveLength(lines.filter((line) => line.type === "heard" || line.type === "said").length)
+    }),
+    { numRuns: 20 },
+  )
+})
+
+test("ajv accepts the exported JSON and every line of the job file, and the log in it is the file's own", () => {
+  const record: { lines: never[] } = JSON.parse(recordJson(bakery))
+  expect(ajv.validate(recordSchema(), record), ajv.errorsText()).toBe(true)
+  expect(writeJobFile(record.lines)).toBe(bakeryText)
+  const isLine = ajv.compile(jobFileLineSchema())
+  for (const line of bakeryText.trim().split("\n")) expect(isLine(JSON.parse(line))).toBe(true)
+  const wrong = bakeryText
+    .split("\n")
+    .find((line) => line.includes("TN-C-S"))!
+    .replace("TN-C-S", "TN-X")
+  expect(isLine(JSON.parse(wrong))).toBe(false)
+})
+
+test("a name made of any text stays in its folder", () => {
+  fc.assert(
+    fc.property(hostile, (text) => {
+      expect(safeName(text)).toMatch(/^[^./\\-][^/\\]*$/u)
+    }),
+  )
+})
