@@ -7,7 +7,6 @@ import type { KeptFile } from "../../src/app/offline/KeptFile"
 import { OfflineWatch } from "../../src/app/offline/OfflineWatch"
 import { registerWorker } from "../../src/app/offline/registerWorker"
 import { askToKeep, fewBytes, freeBytes } from "../../src/app/offline/storageCare"
-import { takeWaitingVersion } from "../../src/app/offline/takeWaitingVersion"
 import { createWatchedSession } from "../../src/app/offline/watchedSession"
 import { createMadeUpSession, restingView } from "./createMadeUpSession"
 
@@ -82,29 +81,6 @@ test("bytes of another version are never kept", async () => {
   await expect(keeper.fill()).rejects.toThrow(/index\.html/)
   expect(server.asked).toEqual(["index.html default", "index.html reload"])
   expect(kept.size).toBe(0)
-})
-
-/** A browser's side of service workers, with a newer version that waits and answers as told. */
-const makeContainer = (answer: boolean | "silence") => {
-  const container = new EventTarget()
-  const waiting = {
-    postMessage: (message: unknown, [port]: MessagePort[]) => {
-      expect(message).toEqual({ do: "takeOver" })
-      if (answer === "silence") return
-      port!.postMessage(answer)
-      if (answer) container.dispatchEvent(new Event("controllerchange"))
-    },
-  }
-  return Object.assign(container, { getRegistration: async () => ({ waiting }) }) as unknown as ServiceWorkerContainer
-}
-
-test("a version that waits takes over as the page starts, and not where it declines or stays silent", async () => {
-  for (const answer of [true, false, "silence"] as const) {
-    const reload = vi.fn()
-    expect(await takeWaitingVersion(makeContainer(answer), reload)).toBe(answer === true)
-    expect(reload).toHaveBeenCalledTimes(answer === true ? 1 : 0)
-  }
-  expect(await takeWaitingVersion(undefined, () => expect.fail("nothing waits"))).toBe(false)
 })
 
 test("a version that is fetched while another is in use is told once; the first of all is not", async () => {
