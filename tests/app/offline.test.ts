@@ -141,7 +141,9 @@ test("the first job asks the browser to keep it; a refusal is told on the start 
   inner.show({ ...restingView, phase: "job" })
   expect(session.snapshot().notices).toEqual([])
   watch.newerReady()
-  expect(wordsOf(session.snapshot().notices)).toBe("A newer version is ready; it is used at the next start.")
+  expect(wordsOf(session.snapshot().notices)).toBe(
+    "A newer version is ready; it is used once every window of this app is closed and it is opened again.",
+  )
   inner.show(restingView)
   for (const { id } of session.snapshot().notices) session.dismiss(id)
   session.dismiss("the session's own")

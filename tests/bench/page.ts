@@ -75,7 +75,9 @@ const measureAnswers = async () => {
 export const run = async (): Promise<void> => {
   const files = filesIn("dist")
   const inFolder = (folder: string) => files.filter((file) => file.startsWith(join("dist", folder)))
-  const first = files.filter((file) => /index\.html$|assets\/index-.*\.(js|css)$|\.svg$|\.webmanifest$/.test(file))
+  const first = files.filter((file) =>
+    /index\.html$|assets\/(index|wiring)-.*\.(js|css)$|\.svg$|\.webmanifest$/.test(file),
+  )
   printSize("first download", first)
   printSize("ear pack with its engine", [
     ...inFolder("ear"),

@@ -119,7 +119,10 @@ test("a newer version waits beside an open job, says so once, and is taken at th
     await startJob(page)
     publishNewer()
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
-    const told = page.getByText("A newer version is ready; it is used at the next start.", { exact: true })
+    const told = page.getByText(
+      "A newer version is ready; it is used once every window of this app is closed and it is opened again.",
+      { exact: true },
+    )
     await told.waitFor()
     await typeEntry(page, "water ten square")
     expect(await page.title()).toBe("Bothhands")

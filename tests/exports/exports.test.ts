@@ -2,6 +2,7 @@
  * Exports read by readers that did not write them: CSV by csv-parse, WebVTT by media-captions, JSON by ajv (2020-12) with
  * ajv-formats. The sample job value for value, then hostile texts.
  */
+import { readFileSync } from "node:fs"
 import Ajv2020 from "ajv/dist/2020"
 import addFormats from "ajv-formats"
 import { parse } from "csv-parse/sync"
@@ -61,6 +62,18 @@ test("media-captions reads hostile texts as the cues that were written, and no m
     }),
     { numRuns: 20 },
   )
+})
+
+test("what the worker said comes back from the WebVTT word for word and in its order, within the job's time", async () => {
+  const { cues } = await parseText(saidVtt(bakery.lines), { strict: true, errors: true })
+  const spoken = cues.filter((cue) => cue.text.startsWith("<v Worker>"))
+  const { cues: all } = await parseText(readFileSync("samples/bakery.vtt", "utf8"))
+  const script = all.filter((cue) => !cue.text.startsWith("<v chatter>"))
+  expect(spoken.map((cue) => cue.text.slice("<v Worker>".length))).toEqual(script.map((cue) => cue.text))
+  for (const [at, cue] of spoken.entries()) {
+    expect(cue.startTime).toBeGreaterThanOrEqual(spoken[at - 1]?.endTime ?? 0)
+    expect(cue.startTime).toBeCloseTo(script[at]!.startTime, 0)
+  }
 })
 
 test("ajv accepts the exported JSON and every line of the job file, and the log in it is the file's own", () => {

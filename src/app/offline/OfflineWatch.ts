@@ -10,7 +10,7 @@ interface OwnNotice extends Notice {
 const newer: OwnNotice = {
   id: "offline.newer",
   kind: "news",
-  words: "A newer version is ready; it is used at the next start.",
+  words: "A newer version is ready; it is used once every window of this app is closed and it is opened again.",
   shown: "always",
 }
 const notKept: OwnNotice = {
