@@ -161,7 +161,15 @@ export const exportCommand = async (
   for (const because of refusals) io.complain(because)
   const files = [...new Set(found.flatMap((one) => (one.ok ? one.value : [])))]
   const kept = new Set(await Promise.all(files.map((file) => realpath(file).catch(() => file))))
-  const run: Run = { options, wanted: everything ? ["csv", "vtt", "json"] : named, kept, taken: new Set(), io }
+  // Compared with the job files' real paths, so that a link to their folder is known for what it is.
+  const to = await realpath(options.to)
+  const run: Run = {
+    options: { ...options, to },
+    wanted: everything ? ["csv", "vtt", "json"] : named,
+    kept,
+    taken: new Set(),
+    io,
+  }
   const rows: Row[] = []
   for (const [index, file] of files.entries()) {
     io.complain(`${index + 1}/${files.length} ${file}`)

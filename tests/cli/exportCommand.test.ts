@@ -1,9 +1,19 @@
 /** `export`: what it writes, what it refuses, and its exit status. */
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs"
+import {
+  copyFileSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { afterAll, expect, test } from "vitest"
 import { exportCommand } from "../../src/cli/exportCommand"
+import { logCommand } from "../../src/cli/logCommand"
 import { captureConsole } from "./captureConsole"
 
 const root = mkdtempSync(join(tmpdir(), "bothhands-export-"))
@@ -36,4 +46,43 @@ test("a cut file is saved in part with status 1, and what is no job file gives s
   expect(await exportCommand([cut], { to, csv: true }, captureConsole())).toBe(1)
   expect(readFileSync(join(to, "cut.csv"), "utf8")).toContain("The file is cut")
   expect(await exportCommand([join(root, "none.jsonl")], { to, csv: true }, captureConsole())).toBe(2)
+})
+
+test("a folder stands for all job files in it, and two jobs of one name are both kept", async () => {
+  const from = join(root, "jobs")
+  mkdirSync(join(from, "older"), { recursive: true })
+  copyFileSync(sample, join(from, "bakery.bothhands.jsonl"))
+  copyFileSync(sample, join(from, "older", "bakery.bothhands.jsonl"))
+  writeFileSync(join(from, "notes.txt"), "not a job")
+  const to = join(root, "many")
+  const io = captureConsole()
+  expect(await exportCommand([from, join(root, "nowhere")], { to, json: true }, io)).toBe(2)
+  expect(readdirSync(to).sort()).toEqual(["bakery-2.json", "bakery.json"])
+  expect(io.complained.join("\n")).toMatch(/nowhere/)
+})
+
+test("a job file is never replaced by an export of another, not even through a link to its folder", async () => {
+  const from = join(root, "same")
+  mkdirSync(from)
+  const job = join(from, "x.json")
+  const named = join(from, "x.jsonl")
+  copyFileSync(sample, job)
+  copyFileSync(sample, named)
+  const link = join(root, "link")
+  symlinkSync(from, link)
+  const io = captureConsole()
+  expect(await exportCommand([named, job], { to: link, json: true, replace: true }, io)).toBe(2)
+  expect(io.printed.join("\n")).toContain("itself one of the job files")
+  expect(readFileSync(job, "utf8")).toBe(readFileSync(sample, "utf8"))
+})
+
+test("a job with a stop left open is exported whole, with status 1", async () => {
+  const job = join(root, "stop.bothhands.jsonl")
+  const said = join(root, "stop.txt")
+  writeFileSync(said, "supply neutral twenty five square\np m e\nwater bond four square\n")
+  const options = { place: "The village hall", start: "2026-03-02T09:00:00Z", pack: "uk-bs7671", out: job }
+  expect(await logCommand(said, options, captureConsole())).toBe(1)
+  const to = join(root, "stop")
+  expect(await exportCommand([job], { to, csv: true }, captureConsole())).toBe(1)
+  expect(readFileSync(join(to, "stop.csv"), "utf8")).toMatch(/water,[^\n]*,4,mm²,[^\n]*stop, open: /)
 })
