@@ -3,7 +3,7 @@
 import type { Console, ExitStatus } from "./Console"
 import { checkJobText } from "./checkFile"
 import { loadLoopTools } from "./loopTools"
-import { readText } from "./readInput"
+import { ofFile, readText } from "./readInput"
 
 export const checkCommand = async (
   file: string,
@@ -15,7 +15,7 @@ export const checkCommand = async (
   const checked =
     tools.ok && text.ok ? checkJobText(text.value, options.json ?? false, tools.value.check) : tools.ok ? text : tools
   if (!checked.ok) {
-    io.complain(checked.because.startsWith(file) ? checked.because : `${file}: ${checked.because}`)
+    io.complain(ofFile(file, checked.because))
     return 2
   }
   const { lines, status } = checked.value as { lines: string[]; status: ExitStatus }

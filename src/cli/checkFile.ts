@@ -1,11 +1,8 @@
 /** `check JOB`: what the rules say about a job file as it stands. */
-import { openWarnings } from "../dialogue/warningKey"
 import type { Checked } from "../facts/Finding"
-import { done, type Outcome, refuse } from "../facts/Outcome"
+import { done, type Outcome } from "../facts/Outcome"
 import type { Situation } from "../facts/Situation"
-import { readJobFile } from "../record/jobFile"
-import { project } from "../record/project"
-import { toSituation } from "../record/toSituation"
+import { readCheckedJob } from "./readCheckedJob"
 import { exitStatus, showFinding } from "./showFindings"
 
 interface Printed {
@@ -19,13 +16,9 @@ export const checkJobText = (
   asJson: boolean,
   check: (situation: Situation) => Checked,
 ): Outcome<Printed> => {
-  const file = readJobFile(text)
-  if (!file.ok) return file
-  const { lines: log, faults } = file.value
-  if (log.length === 0) return refuse("The job file holds no line that could be read.")
-  const record = project(log)
-  const { findings, missing } = check(toSituation(record))
-  const open = openWarnings(record, findings)
+  const job = readCheckedJob(text, check)
+  if (!job.ok) return job
+  const { record, findings, open, missing, faults } = job.value
   const lines = asJson
     ? [
         ...faults.map((fault) => JSON.stringify({ fault })),

@@ -4,23 +4,19 @@
  */
 import { mkdir, readdir, realpath, stat } from "node:fs/promises"
 import { basename, join } from "node:path"
-import { openWarnings } from "../dialogue/warningKey"
 import type { ExportedJob } from "../exports/ExportedJob"
 import { jobFileLineSchema, recordSchema } from "../exports/jsonSchemas"
 import { recordCsv } from "../exports/recordCsv"
 import { recordJson } from "../exports/recordJson"
 import { safeName } from "../exports/safeName"
 import { saidVtt } from "../exports/saidVtt"
-import type { Checked } from "../facts/Finding"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { allHeld } from "../record/holding"
-import { readJobFile } from "../record/jobFile"
-import { project } from "../record/project"
-import { toSituation } from "../record/toSituation"
 import { createChecker } from "../rules/createChecker"
 import { findPack } from "../rules/packs"
 import type { Console, ExitStatus } from "./Console"
-import { readText } from "./readInput"
+import { readCheckedJob } from "./readCheckedJob"
+import { ofFile, readText } from "./readInput"
 import { exitStatus } from "./showFindings"
 import { writeExport } from "./writeExport"
 
@@ -55,17 +51,13 @@ const findJobFiles = async (path: string): Promise<Outcome<string[]>> => {
 
 /** A job file's text as all that exports are made of. It is checked by the pack that the job was opened with. */
 export const readExportedJob = (text: string): Outcome<ExportedJob> => {
-  const file = readJobFile(text)
-  if (!file.ok) return file
-  const { lines, faults } = file.value
-  if (lines.length === 0) return refuse("The job file holds no line that could be read.")
-  const record = project(lines)
-  const pack = findPack(record.pack)
-  const unchecked: Checked = { findings: [], missing: [] }
-  const { findings, missing } = pack ? createChecker(pack).check(toSituation(record)) : unchecked
-  const notChecked = pack ? [] : [`There is no rule pack "${record.pack}" here, so nothing was checked.`]
-  const open = openWarnings(record, findings)
-  return done({ lines, record, findings, open, missing, faults: [...faults, ...notChecked] })
+  const job = readCheckedJob(text, (situation, { pack: id }) => {
+    const pack = findPack(id)
+    return pack ? createChecker(pack).check(situation) : { findings: [], missing: [] }
+  })
+  if (!job.ok || findPack(job.value.record.pack)) return job
+  const notChecked = `There is no rule pack "${job.value.record.pack}" here, so nothing was checked.`
+  return done({ ...job.value, faults: [...job.value.faults, notChecked] })
 }
 
 interface Row {
@@ -97,7 +89,7 @@ const exportFile = async (file: string, { options, wanted, kept, taken, io }: Ru
   const text = await readText(file)
   const job = text.ok ? readExportedJob(text.value) : text
   if (!job.ok) {
-    io.complain(job.because.startsWith(file) ? job.because : `${file}: ${job.because}`)
+    io.complain(ofFile(file, job.because))
     return { file, values: "-", open: "-", outcome: "not read", status: 2 }
   }
   const { record, findings, open, faults } = job.value

@@ -10,7 +10,7 @@ import { hearWav } from "./hearFiles"
 import { logHeard, printRun } from "./logFile"
 import { type LoopTools, loadLoopTools } from "./loopTools"
 import { openEar } from "./openEar"
-import { readBytes, readText } from "./readInput"
+import { ofFile, readBytes, readText } from "./readInput"
 
 export interface LogCommandOptions {
   out?: string
@@ -50,7 +50,7 @@ export const logCommand = async (file: string, options: LogCommandOptions, io: C
   const heards = tools.ok && startMs.ok ? await readHeards(file, tools.value) : startMs
   if (!tools.ok || !startMs.ok || !heards.ok) {
     const refusal = [tools, startMs, heards].find((one) => !one.ok) as { because: string }
-    io.complain(refusal.because.startsWith(file) ? refusal.because : `${file}: ${refusal.because}`)
+    io.complain(ofFile(file, refusal.because))
     return 2
   }
   const { place, pack } = options

@@ -28,3 +28,7 @@ export const readText = async (file: string): Promise<Outcome<string>> => {
     return refuse(`${file}: the file is not text.`)
   }
 }
+
+/** A refusal with its file in front, unless it is there already. */
+export const ofFile = (file: string, because: string): string =>
+  because.startsWith(file) ? because : `${file}: ${because}`

@@ -13,6 +13,7 @@ export const ExportedValue = z.object({
   item: Item.nullable(),
   fact: RecordedFact,
   holds: z.boolean().describe("Whether this is the value that stands now."),
+  // What became of the entry, as the office reads it.
   state: z.enum([
     "said yes",
     "yes by tap",

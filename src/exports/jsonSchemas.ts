@@ -4,14 +4,17 @@
  */
 import { z } from "zod"
 import { sizesMm2 } from "../facts/Quantity"
+import { JobFileHead, JobFileRow, JobFileTail } from "../record/jobFile"
 import { LogLine } from "../record/LogLine"
 import { ExportedRecord } from "./ExportedRecord"
 
-/** Any one line of a job file: the first, a log line with its hash, or the last. */
+const hash = z.string().regex(/^[0-9a-f]{64}$/)
+
+/** Any one line of a job file, held to more than the reader asks, which has to save what it can. */
 const JobFileLine = z.union([
-  z.object({ format: z.literal("bothhands job"), v: z.literal(1), job: z.string() }),
-  z.object({ line: LogLine, hash: z.string().regex(/^[0-9a-f]{64}$/) }),
-  z.object({ end: z.object({ lines: z.number().int().nonnegative(), hash: z.string().regex(/^[0-9a-f]{64}$/) }) }),
+  JobFileHead,
+  JobFileRow.extend({ line: LogLine, hash }),
+  JobFileTail.extend({ end: JobFileTail.shape.end.extend({ lines: z.number().int().nonnegative(), hash }) }),
 ])
 
 type Schema = z.core.JSONSchema.BaseSchema

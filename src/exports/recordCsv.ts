@@ -6,7 +6,7 @@
 import Papa from "papaparse"
 import type { RecordedFact } from "../facts/Fact"
 import type { Finding } from "../facts/Finding"
-import { unitFor } from "../facts/unitOf"
+import { unitSign } from "../facts/unitOf"
 import type { Held } from "../record/JobRecord"
 import type { ExportedJob } from "./ExportedJob"
 import { type ValueTrail, valueTrails } from "./valueTrail"
@@ -47,14 +47,8 @@ const kindNames: Record<RecordedFact["kind"], string> = {
   note: "note",
   time: "time",
 }
-const unitSigns: Partial<Record<string, string>> = { mm2: "mm²", ohm: "Ω" }
 
 const whatOf = (fact: RecordedFact) => (fact.kind === "time" ? fact.unit : kindNames[fact.kind])
-
-const unitSign = (fact: RecordedFact) => {
-  const unit = unitFor(fact.kind) ?? ""
-  return unitSigns[unit] ?? unit
-}
 
 const cellOf = (fact: RecordedFact): string | number => {
   if (fact.value === null) return "over range"
@@ -81,7 +75,7 @@ const rowOf = (trail: ValueTrail, job: ExportedJob): CsvRow => {
     item: (held.item ?? "no part").replaceAll("_", " "),
     what: whatOf(held.fact),
     value: holds ? cellOf(held.fact) : "",
-    unit: holds ? unitSign(held.fact) : "",
+    unit: holds ? unitSign(held.fact.kind) : "",
     state: trail.state,
     origin: trail.origin,
     words: trail.words.map((words) => words ?? "(not in the file)").join(" / "),
@@ -108,10 +102,11 @@ const faultRow = (fault: string, { record }: ExportedJob): CsvRow => ({
  */
 export const csvRows = (job: ExportedJob): CsvRow[] => {
   const trails = valueTrails(job)
-  const shown = trails.filter(({ held, holds }) => {
-    const slot = trails.filter((other) => other.held.slot === held.slot)
-    return holds || (slot.every((other) => !other.holds) && slot.at(-1)?.held === held)
-  })
+  const last = new Map(trails.map((trail) => [trail.held.slot, trail]))
+  const standing = new Set(trails.filter(({ holds }) => holds).map(({ held }) => held.slot))
+  const shown = trails.filter(
+    (trail) => trail.holds || (!standing.has(trail.held.slot) && last.get(trail.held.slot) === trail),
+  )
   return [...job.faults.map((fault) => faultRow(fault, job)), ...shown.map((trail) => rowOf(trail, job))]
 }
 

@@ -6,24 +6,14 @@ import { heldIn, historyOf } from "../record/holding"
 import type { Held } from "../record/JobRecord"
 import type { LogLine } from "../record/LogLine"
 import type { ExportedJob } from "./ExportedJob"
-
-/** What became of an entry, as the office reads it. */
-export type ValueState =
-  | "said yes"
-  | "yes by tap"
-  | "not challenged"
-  | "waiting for a yes"
-  | "just said"
-  | "replaced"
-  | "taken back"
-  | "undone"
+import type { ExportedValue } from "./ExportedRecord"
 
 export interface ValueTrail {
   held: Held
   /** Whether this is the value that stands. */
   holds: boolean
-  state: ValueState
-  origin: "spoken" | "typed" | "by hand"
+  state: ExportedValue["state"]
+  origin: ExportedValue["origin"]
   /** The utterances behind it, or null in the place of one that is not in the file. Of a hand entry: its reason. */
   words: (string | null)[]
   /** All that the app said between the entry and the next utterance: the read-back, and any warning or caution. */
@@ -34,7 +24,7 @@ export interface ValueTrail {
 
 type HeardLine = Extract<LogLine, { type: "heard" }>
 
-const stateOf = (held: Held, holds: boolean): ValueState => {
+const stateOf = (held: Held, holds: boolean): ExportedValue["state"] => {
   if (held.withdrawn) return held.withdrawn === "denied" ? "taken back" : "undone"
   if (!holds) return "replaced"
   if (held.accepted === "tapped") return "yes by tap"

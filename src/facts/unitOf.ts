@@ -12,3 +12,11 @@ export const unitOf = {
 
 /** The unit of a kind, or undefined where it has none. */
 export const unitFor = (kind: string): string | undefined => (unitOf as Partial<Record<string, string>>)[kind]
+
+const signs: Partial<Record<string, string>> = { mm2: "mm²", ohm: "Ω" }
+
+/** The unit of a kind as it is written beside a figure: "mm²", "Ω"; empty where it has none. */
+export const unitSign = (kind: string): string => {
+  const unit = unitFor(kind) ?? ""
+  return signs[unit] ?? unit
+}

@@ -9,9 +9,12 @@ import { z } from "zod"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { LogLine } from "./LogLine"
 
-const Head = z.object({ format: z.literal("bothhands job"), v: z.literal(1), job: z.string() })
-const Row = z.object({ line: z.unknown(), hash: z.string() })
-const Tail = z.object({ end: z.object({ lines: z.number().int(), hash: z.string() }) })
+/** The first line of a job file. */
+export const JobFileHead = z.object({ format: z.literal("bothhands job"), v: z.literal(1), job: z.string() })
+/** A log line with its hash, as far as it is looked at before the line itself is. */
+export const JobFileRow = z.object({ line: z.unknown(), hash: z.string() })
+/** The last line of a job file. */
+export const JobFileTail = z.object({ end: z.object({ lines: z.number().int(), hash: z.string() }) })
 
 /** What stood in a job file. `faults` is empty for a whole and untouched one. */
 export interface JobFile {
@@ -53,7 +56,7 @@ interface Reading {
 
 const readRow = (reading: Reading, text: string, number: number): void => {
   const value = parseJson(text)
-  const tail = Tail.safeParse(value)
+  const tail = JobFileTail.safeParse(value)
   if (tail.success) {
     reading.ended = true
     const { lines, hash } = tail.data.end
@@ -62,7 +65,7 @@ const readRow = (reading: Reading, text: string, number: number): void => {
     } else if (hash !== reading.hash) reading.faults.push("The closing hash of the file does not fit.")
     return
   }
-  const row = Row.safeParse(value)
+  const row = JobFileRow.safeParse(value)
   const line = row.success ? LogLine.safeParse(row.data.line) : undefined
   if (!row.success || !line?.success) {
     reading.faults.push(`Line ${number} could not be read.`)
@@ -80,7 +83,7 @@ export const readJobFile = (text: string): Outcome<JobFile> => {
   if (text.trim() === "") return refuse("The file is empty.")
   if (text.length > mostBytes) return refuse("The file is too large to be a job file (over 64 MB).")
   const rows = text.split("\n")
-  const head = Head.safeParse(parseJson(rows[0] ?? ""))
+  const head = JobFileHead.safeParse(parseJson(rows[0] ?? ""))
   if (!head.success) return refuse("This is not a Bothhands job file.")
   const reading: Reading = { hash: link("", head.data), lines: [], faults: [], ended: false }
   for (const [index, row] of rows.entries()) {
