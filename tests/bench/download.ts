@@ -22,14 +22,19 @@ const importedBy = (path: string): string[] =>
     .map(([, to]) => posix.join(dirname(path), to!))
     .filter((to) => existsSync(join(folder, to)))
 
+/** The built files that the first paint needs, and those that the start page needs on top, as paths below `dist`. */
+export const startFiles = () => {
+  const first = ["index.html", ...namedIn(readFileSync(join(folder, "index.html"), "utf8"))]
+  const imported = new Set(first.filter((path) => path.endsWith(".js")).flatMap(importedBy))
+  return { first, rest: [...imported].filter((path) => !first.includes(path)) }
+}
+
 /** Needs a build in `dist`. */
 export const run = async (): Promise<void> => {
-  const first = ["index.html", ...namedIn(readFileSync(join(folder, "index.html"), "utf8"))]
-  const rest = new Set(first.filter((path) => path.endsWith(".js")).flatMap(importedBy))
-  for (const path of first) rest.delete(path)
+  const { first, rest } = startFiles()
   const sum = (paths: Iterable<string>) => [...paths].reduce((total, path) => total + gzipBytes(path), 0)
   for (const path of first) print(path, gzipBytes(path))
   print(`first paint: ${first.length} files`, sum(first))
   for (const path of rest) print(`${path}, fetched beside the first paint`, gzipBytes(path))
-  print(`start page ready to use: ${first.length + rest.size} files`, sum([...first, ...rest]))
+  print(`start page ready to use: ${first.length + rest.length} files`, sum([...first, ...rest]))
 }

@@ -6,6 +6,7 @@ import { readdirSync, readFileSync, statSync } from "node:fs"
 import { join } from "node:path"
 import { brotliCompressSync, gzipSync } from "node:zlib"
 import { dropProfile, launch, makeProfile, serveApp, storedLines } from "../browser/openApp"
+import { startFiles } from "./download"
 
 const filesIn = (folder: string): string[] =>
   readdirSync(folder).flatMap((name) => {
@@ -75,10 +76,11 @@ const measureAnswers = async () => {
 export const run = async (): Promise<void> => {
   const files = filesIn("dist")
   const inFolder = (folder: string) => files.filter((file) => file.startsWith(join("dist", folder)))
-  const first = files.filter((file) =>
-    /index\.html$|assets\/(index|wiring)-.*\.(js|css)$|\.svg$|\.webmanifest$/.test(file),
+  const { first, rest } = startFiles()
+  printSize(
+    "first download",
+    [...first, ...rest].map((path) => join("dist", path)),
   )
-  printSize("first download", first)
   printSize("ear pack with its engine", [
     ...inFolder("ear"),
     ...files.filter((file) => /earWorker|microphoneWorklet|\.wasm$/.test(file)),

@@ -36,7 +36,6 @@ export class OfflineWatch {
   private readonly listeners = new Set<() => void>()
   private readonly dismissed = new Set<string>()
   private all: readonly OwnNotice[] = []
-  private atStart: readonly OwnNotice[] = []
   private inJob: readonly OwnNotice[] = []
   private asked = false
 
@@ -49,7 +48,7 @@ export class OfflineWatch {
 
   /** The same array until something changes. */
   notices(phase: SessionView["phase"]): readonly Notice[] {
-    return phase === "start" ? this.atStart : this.inJob
+    return phase === "start" ? this.all : this.inJob
   }
 
   /** Once as the page starts. `hasJobs`: something is stored that could be lost. */
@@ -89,7 +88,6 @@ export class OfflineWatch {
 
   private set(all: readonly OwnNotice[]): void {
     this.all = all
-    this.atStart = all
     this.inJob = all.filter((one) => one.shown === "always")
     for (const changed of this.listeners) changed()
   }
