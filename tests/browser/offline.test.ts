@@ -3,14 +3,12 @@
  * newer version that is fetched beside a job and taken at the next start.
  */
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs"
-import { createServer } from "node:http"
-import type { AddressInfo } from "node:net"
 import { tmpdir } from "node:os"
-import { extname, join } from "node:path"
+import { join } from "node:path"
 import type { Page } from "playwright-core"
 import { afterEach, beforeEach, expect, test } from "vitest"
 import { listKeptFiles } from "../../src/app/offline/offlineBuild"
-import { dropProfile, launch, makeProfile, storedLines } from "./openApp"
+import { dropProfile, launch, makeProfile, serveApp, storedLines } from "./openApp"
 
 let folder: string
 let profile: string
@@ -24,34 +22,8 @@ afterEach(() => {
   rmSync(folder, { recursive: true, force: true })
 })
 
-const types: Record<string, string> = {
-  ".html": "text/html",
-  ".js": "text/javascript",
-  ".css": "text/css",
-  ".json": "application/json",
-  ".wasm": "application/wasm",
-  ".png": "image/png",
-  ".svg": "image/svg+xml",
-}
-
-/** A plain file server below a folder of its own, since the page must not count on being at the top. */
-const serve = async () => {
-  const server = createServer((request, response) => {
-    const path = request.url!.replace(/^\/site\//, "").replace(/\?.*/, "") || "index.html"
-    try {
-      const content = readFileSync(join(folder, path))
-      response.setHeader("content-type", types[extname(path)] ?? "application/octet-stream").end(content)
-    } catch {
-      response.writeHead(404).end()
-    }
-  })
-  await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready))
-  const close = () => {
-    server.closeAllConnections()
-    return new Promise((closed) => server.close(closed))
-  }
-  return { url: `http://127.0.0.1:${(server.address() as AddressInfo).port}/site/`, close }
-}
+/** Below a folder of its own, since the page must not count on being at the top. */
+const serve = () => serveApp({ base: "/site/", build: { outDir: folder }, appType: "mpa" })
 
 const isKept = (page: Page) => page.waitForFunction(() => navigator.serviceWorker.controller !== null)
 const place = (page: Page) => page.getByLabel("Where is the job?")
@@ -81,6 +53,7 @@ test("after one visit the page opens, hears and keeps an entry with the server g
     await page.goto(site.url)
     await isKept(page)
     await site.close()
+    await expect(fetch(site.url)).rejects.toThrow()
     await page.reload()
     await startJob(page)
     const isListening = () => performance.getEntriesByName("bothhands.listening").length > 0

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join, resolve } from "node:path"
 import { type BrowserContext, chromium, type Page } from "playwright-core"
-import { preview } from "vite"
+import { type InlineConfig, preview } from "vite"
 import type { LogLine } from "../../src/record/LogLine"
 import { findBrowser } from "./findBrowser"
 
@@ -12,9 +12,10 @@ export interface ServedApp {
   close(): Promise<void>
 }
 
-/** Serves what `npm run build` made, on a free port. */
-export const serveApp = async (): Promise<ServedApp> => {
-  const server = await preview({ configFile: resolve("vite.config.ts"), preview: { port: 0 }, logLevel: "error" })
+/** Serves what `npm run build` made, or what `more` says, on a free port. */
+export const serveApp = async (more: InlineConfig = {}): Promise<ServedApp> => {
+  const configFile = resolve("vite.config.ts")
+  const server = await preview({ configFile, preview: { port: 0 }, logLevel: "error", ...more })
   const url = server.resolvedUrls?.local[0]
   if (!url) throw new Error("The preview server gave no address")
   return { url, close: () => server.close() }
