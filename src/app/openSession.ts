@@ -2,6 +2,7 @@
 import { OfflineWatch } from "./offline/OfflineWatch"
 import { registerWorker } from "./offline/registerWorker"
 import { createWatchedSession } from "./offline/watchedSession"
+import { whenLoaded } from "./offline/whenLoaded"
 import type { Session } from "./Session"
 
 /** None in development, and none on a page that came over plain http from another machine: browsers offer none there. */
@@ -14,7 +15,7 @@ export const openSession = async (): Promise<Session> => {
   const { createSession } = await import("./wiring")
   const watch = new OfflineWatch(navigator.storage)
   const session = createWatchedSession(createSession(), watch)
-  void watch.lookAtStorage(() => session.snapshot().jobs.length > 0)
+  void whenLoaded(session).then(({ jobs }) => watch.lookAtStorage(jobs.length > 0))
   if (container) void registerWorker(container, watch)
   return session
 }

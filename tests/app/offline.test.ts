@@ -8,6 +8,7 @@ import { OfflineWatch } from "../../src/app/offline/OfflineWatch"
 import { registerWorker } from "../../src/app/offline/registerWorker"
 import { askToKeep, fewBytes, freeBytes } from "../../src/app/offline/storageCare"
 import { createWatchedSession } from "../../src/app/offline/watchedSession"
+import { whenLoaded } from "../../src/app/offline/whenLoaded"
 import { createMadeUpSession, restingView } from "./createMadeUpSession"
 
 const scope = "https://here.example/app/"
@@ -114,9 +115,23 @@ const wordsOf = (notices: readonly { words: string }[]) => notices.map(({ words 
 test("little room is a warning as the page starts; room enough is not spoken of", async () => {
   for (const [free, warned] of [[fewBytes - 1, true] as const, [fewBytes, false] as const]) {
     const watch = new OfflineWatch({ estimate: async () => ({ quota: free + 7, usage: 7 }) })
-    await watch.lookAtStorage(() => false)
+    await watch.lookAtStorage(false)
     expect(/little room/.test(wordsOf(watch.notices("start")))).toBe(warned)
   }
+})
+
+test("jobs that the browser may clear are spoken of once they have been looked for, and not before", async () => {
+  const inner = createMadeUpSession({ ...restingView, phase: "loading" })
+  const watch = new OfflineWatch({ persisted: async () => false })
+  const told = whenLoaded(inner).then(({ jobs }) => watch.lookAtStorage(jobs.length > 0))
+  inner.show({ ...restingView, phase: "loading" })
+  await Promise.resolve()
+  expect(watch.notices("start")).toEqual([])
+  const day = "2026-03-02T09:00:00Z"
+  const job = { job: "1", place: "The village hall", openedAt: day, lastAt: day, lines: 2, inHand: false }
+  inner.show({ ...restingView, jobs: [job] })
+  await told
+  expect(wordsOf(watch.notices("start"))).toMatch(/may clear/)
 })
 
 test("the first job asks the browser to keep it; a refusal is told on the start page alone and can be closed", async () => {
@@ -124,7 +139,7 @@ test("the first job asks the browser to keep it; a refusal is told on the start 
   const watch = new OfflineWatch({ persisted: async () => false, persist })
   const inner = createMadeUpSession(restingView)
   const session = createWatchedSession(inner, watch)
-  await watch.lookAtStorage(() => session.snapshot().jobs.length > 0)
+  await watch.lookAtStorage(session.snapshot().jobs.length > 0)
   expect(session.snapshot()).toBe(restingView)
   const changed = vi.fn()
   session.subscribe(changed)

@@ -51,11 +51,11 @@ export class OfflineWatch {
     return phase === "start" ? this.all : this.inJob
   }
 
-  /** Once as the page starts. `hasJobs`: something is stored that could be lost. */
-  async lookAtStorage(hasJobs: () => boolean): Promise<void> {
+  /** Once, when the stored jobs are known. `hasJobs`: something is stored that could be lost. */
+  async lookAtStorage(hasJobs: boolean): Promise<void> {
     const free = await freeBytes(this.storage)
     if (free !== null && free < fewBytes) this.add(littleRoom)
-    if (!(await isKept(this.storage)) && hasJobs()) this.add(mayClear)
+    if (!(await isKept(this.storage)) && hasJobs) this.add(mayClear)
   }
 
   /** When a job is opened; the browser is asked once a visit, since some ask the worker in turn. */
