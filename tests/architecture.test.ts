@@ -13,9 +13,10 @@ const mayImport: Record<string, string[]> = {
   record: ["facts"],
   interpret: ["facts", "grammar"],
   dialogue: ["facts", "interpret", "rules", "record"],
+  review: ["facts", "rules", "record", "interpret"],
   exports: ["facts", "rules", "record"],
-  app: ["facts", "grammar", "speech", "interpret", "rules", "record", "dialogue", "exports"],
-  cli: ["facts", "grammar", "speech", "interpret", "rules", "record", "dialogue", "exports"],
+  app: ["facts", "grammar", "speech", "interpret", "rules", "record", "dialogue", "review", "exports"],
+  cli: ["facts", "grammar", "speech", "interpret", "rules", "record", "dialogue", "review", "exports"],
 }
 /** Libraries with one home; zod may live anywhere. */
 const homeOf: Record<string, string[]> = {
@@ -26,7 +27,7 @@ const homeOf: Record<string, string[]> = {
   soundswallower: ["speech"],
   dexie: ["record"],
 }
-const pure = ["facts", "grammar", "interpret", "rules", "dialogue", "exports"]
+const pure = ["facts", "grammar", "interpret", "rules", "dialogue", "review", "exports"]
 const rimGlobals =
   /(?<![.\w$"'])(window|document|navigator|localStorage|indexedDB|fetch|process|Buffer|AudioContext)(?=[.([])/
 

@@ -3,6 +3,7 @@ import "./zodWithoutEval"
 
 import { StrictMode } from "react"
 import { createRoot } from "react-dom/client"
+import { openDesk } from "./openDesk"
 import { openSession } from "./openSession"
 import { Page } from "./Page"
 import "./look/tokens.css"
@@ -16,10 +17,8 @@ import "./look/warnings.css"
 import "./look/record.css"
 import "./look/picture.css"
 
-const opening = openSession()
-
 createRoot(document.getElementById("root")!).render(
   <StrictMode>
-    <Page opening={opening} />
+    <Page openSession={openSession} openDesk={openDesk} />
   </StrictMode>,
 )

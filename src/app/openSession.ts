@@ -3,15 +3,12 @@ import { OfflineWatch } from "./offline/OfflineWatch"
 import { registerWorker } from "./offline/registerWorker"
 import { createWatchedSession } from "./offline/watchedSession"
 import { whenLoaded } from "./offline/whenLoaded"
+import { workerContainer } from "./offline/workerContainer"
 import type { Session } from "./Session"
-
-/** None in development, and none on a page that came over plain http from another machine: browsers offer none there. */
-const workers = (): ServiceWorkerContainer | undefined =>
-  import.meta.env.PROD && "serviceWorker" in navigator ? navigator.serviceWorker : undefined
 
 /** Rejects where the rest of the app could not be fetched. */
 export const openSession = async (): Promise<Session> => {
-  const container = workers()
+  const container = workerContainer()
   const { createSession } = await import("./wiring")
   const watch = new OfflineWatch(navigator.storage)
   const session = createWatchedSession(createSession(), watch)

@@ -1,5 +1,6 @@
 /** Chooses the adapters of the real page: the one place that knows them all. */
 import { v7 } from "uuid"
+import type { Tools } from "../dialogue/Tools"
 import { createInterpreter } from "../interpret/createInterpreter"
 import { createIndexedDbStore } from "../record/indexedDbStore"
 import { createChecker } from "../rules/createChecker"
@@ -9,6 +10,7 @@ import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
 import { createSessionOf } from "./createSessionOf"
 import { localNow } from "./localNow"
+import type { Desk } from "./office/Desk"
 import type { Session } from "./Session"
 
 const grammarFiles = import.meta.glob<string>("../../grammars/**/*.{jsgf,tsv,txt}", {
@@ -37,18 +39,33 @@ const deviceName = (): string => {
   }
 }
 
-/** The session that the page runs on. */
-export const createSession = (): Session => {
+/** The interpreter, and what the loop and the office share. */
+const createTools = () => {
   const interpreter = createInterpreter(grammars)
   const checker = createChecker(findPack(pack)!)
+  const tools: Tools = {
+    interpret: (heard, context) => interpreter.interpret(heard, context),
+    check: (situation) => checker.check(situation),
+    newId: () => v7(),
+  }
+  return { interpreter, tools }
+}
+
+/** What the office works with. */
+export const createDesk = (): Desk => ({
+  store: createIndexedDbStore(),
+  tools: createTools().tools,
+  now: localNow,
+  device: deviceName(),
+})
+
+/** The session that the page runs on. */
+export const createSession = (): Session => {
+  const { interpreter, tools } = createTools()
   const speaker = chooseVoice({ packFolder: assets.voice })
   return createSessionOf({
     store: createIndexedDbStore(),
-    tools: {
-      interpret: (heard, context) => interpreter.interpret(heard, context),
-      check: (situation) => checker.check(situation),
-      newId: () => v7(),
-    },
+    tools,
     speaker,
     microphone: createOfflineListener({ assets: assets.ear }),
     sample: async (ended) =>

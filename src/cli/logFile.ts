@@ -2,9 +2,9 @@
 import { v7 } from "uuid"
 import { type Exchange, type LoopRun, runLoop } from "../dialogue/runLoop"
 import type { Tools } from "../dialogue/Tools"
-import { openWarnings } from "../dialogue/warningKey"
 import type { Heard } from "../facts/Heard"
 import { allHeld, awaitingYes } from "../record/holding"
+import { openWarnings } from "../record/warningKey"
 import { showFact } from "./showFact"
 import { exitStatus, showFinding } from "./showFindings"
 

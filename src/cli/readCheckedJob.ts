@@ -1,5 +1,5 @@
 /** A job file's text as its log, its record, and what the rules say of it: all that checking and exporting start from. */
-import { openWarnings } from "../dialogue/warningKey"
+
 import type { ExportedJob } from "../exports/ExportedJob"
 import type { Checked } from "../facts/Finding"
 import { done, type Outcome, refuse } from "../facts/Outcome"
@@ -8,6 +8,7 @@ import type { JobRecord } from "../record/JobRecord"
 import { readJobFile } from "../record/jobFile"
 import { project } from "../record/project"
 import { toSituation } from "../record/toSituation"
+import { openWarnings } from "../record/warningKey"
 
 /** Refuses a file of which no line can be read; of a damaged one, what could be read is still checked. */
 export const readCheckedJob = (

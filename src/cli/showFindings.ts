@@ -1,7 +1,8 @@
 /** Findings as lines for a terminal, open ones first, and the exit status they give. */
-import { openWarnings } from "../dialogue/warningKey"
+
 import type { Finding } from "../facts/Finding"
 import type { JobRecord } from "../record/JobRecord"
+import { openWarnings } from "../record/warningKey"
 
 const label = { stop: "STOP", warn: "warn", note: "note", ok: "ok" } as const
 

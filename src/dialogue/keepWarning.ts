@@ -1,7 +1,7 @@
 /** Keeps a warned value on purpose. That takes a reason, which stands in the record beside the finding. */
 
+import { openWarnings, warningKey } from "../record/warningKey"
 import type { Turn } from "./Turn"
-import { openWarnings, warningKey } from "./warningKey"
 
 /** The warning of that key, else the one that was spoken last and still stands. */
 const findOpen = (turn: Turn, key?: string) => {

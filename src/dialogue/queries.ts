@@ -8,6 +8,7 @@ import { sayKind } from "../interpret/sayKind"
 import { sayStep } from "../interpret/sayStep"
 import { allHeld, awaitingYes } from "../record/holding"
 import { assumedInstrument, toSituation } from "../record/toSituation"
+import { openWarnings } from "../record/warningKey"
 import { expectedOhms } from "../rules/expectedOhms"
 import { leastMainBondMm2 } from "../rules/leastMainBondMm2"
 import { longestRunM } from "../rules/longestRunM"
@@ -17,7 +18,6 @@ import { type Wanted, whatsLeft } from "./plan"
 import { sayFacts } from "./sayFacts"
 import { askWaiting } from "./speak"
 import type { Turn } from "./Turn"
-import { openWarnings } from "./warningKey"
 
 /** How many parts are named in one answer: more than that nobody keeps in their head. */
 const mostParts = 3

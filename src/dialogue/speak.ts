@@ -4,10 +4,10 @@
 import type { RecordedFact } from "../facts/Fact"
 import type { Finding } from "../facts/Finding"
 import { awaitingYes } from "../record/holding"
+import { isKept, isWarning, warningKey } from "../record/warningKey"
 import { cautionsFor } from "./cautions"
 import { sayFacts } from "./sayFacts"
 import type { Turn } from "./Turn"
-import { isKept, isWarning, warningKey } from "./warningKey"
 
 /** Ends every read-back that has to be answered. It does not hold the word that confirms it. */
 export const answerMe = "Is that it?"

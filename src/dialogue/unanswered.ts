@@ -1,8 +1,8 @@
 /** What the worker has been told and has not answered. */
 import type { Finding } from "../facts/Finding"
 import { awaitingYes } from "../record/holding"
+import { openWarnings, warningKey } from "../record/warningKey"
 import type { DialogueState } from "./DialogueState"
-import { openWarnings, warningKey } from "./warningKey"
 
 /** Open warnings that were spoken and met with silence, worst first. */
 export const unansweredWarnings = ({ record, checked }: DialogueState): Finding[] => {

@@ -10,9 +10,9 @@ import type { Draft, LogLine, Origin } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { itemOf, slotOf } from "../record/slotOf"
 import { toSituation } from "../record/toSituation"
+import { isWarning } from "../record/warningKey"
 import { needsYes } from "./needsYes"
 import type { Turn } from "./Turn"
-import { isWarning } from "./warningKey"
 import { withSubject } from "./withSubject"
 
 /** Whether the value sets off a warning of its own, which the worker then has to answer. */

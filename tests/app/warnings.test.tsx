@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 /** Open warnings: what they say, and the two ways out of them. */
 import { afterEach, beforeEach, expect, test } from "vitest"
-import { openWarnings, warningKey } from "../../src/dialogue/warningKey"
+import { openWarnings, warningKey } from "../../src/record/warningKey"
 import { madeUpViews } from "./madeUpViews"
 import { clearPage, find, findAll, layPage, open, submit, tap, typeInto, words } from "./page"
 

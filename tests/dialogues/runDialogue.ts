@@ -8,10 +8,10 @@ import type { DialogueEvent } from "../../src/dialogue/DialogueEvent"
 import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
 import { step } from "../../src/dialogue/step"
 import type { Tools } from "../../src/dialogue/Tools"
-import { openWarnings } from "../../src/dialogue/warningKey"
 import { RecordedFact } from "../../src/facts/Fact"
 import type { Heard } from "../../src/facts/Heard"
 import { allHeld } from "../../src/record/holding"
+import { openWarnings } from "../../src/record/warningKey"
 
 const Turn = z.union([
   z.object({

@@ -1,7 +1,7 @@
 /** What the rules also had to say: warnings kept on purpose with their reasons, and notes. */
 import type { DialogueState } from "../../dialogue/DialogueState"
-import { isKept, warningKey } from "../../dialogue/warningKey"
 import type { Finding } from "../../facts/Finding"
+import { isKept, warningKey } from "../../record/warningKey"
 import { State } from "../parts/Mark"
 import { showItem } from "../parts/showItem"
 import { showSource } from "./showSource"

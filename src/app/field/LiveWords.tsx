@@ -1,5 +1,5 @@
 /** The same words for screen readers: what the app says when there is time, open warnings at once. */
-import { openWarnings } from "../../dialogue/warningKey"
+import { openWarnings } from "../../record/warningKey"
 import type { SessionView } from "../Session"
 
 export const LiveWords = ({ view }: { view: SessionView }) => {

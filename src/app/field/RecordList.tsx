@@ -1,11 +1,11 @@
 /** The record so far, by item: the fixed items first, then the parts in the order they were named. */
 import { memo } from "react"
 import type { DialogueState } from "../../dialogue/DialogueState"
-import { openWarnings } from "../../dialogue/warningKey"
 import { fixedItems, type Item } from "../../facts/Item"
 import { allHeld } from "../../record/holding"
 import type { Held } from "../../record/JobRecord"
 import { itemOf } from "../../record/slotOf"
+import { openWarnings } from "../../record/warningKey"
 import type { Session } from "../Session"
 import { ItemCard } from "./ItemCard"
 import { KeptList } from "./KeptList"

@@ -53,6 +53,10 @@ export const StartView = ({ view, session }: { view: SessionView; session: Sessi
         <span>Hear a sample job</span>
       </button>
       <OpenFile session={session} />
+      <a className="button" href="#office">
+        <Icon name="all" />
+        <span>Office</span>
+      </a>
     </div>
     <JobList jobs={view.jobs} resume={(job) => session.resumeJob(job)} />
     <Cautions />

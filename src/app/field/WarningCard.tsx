@@ -1,8 +1,8 @@
 /** One open warning: the value, the limit and what to do; the clause it rests on; and the two ways out of it. */
 import { useState } from "react"
-import { warningKey } from "../../dialogue/warningKey"
 import type { Finding } from "../../facts/Finding"
 import type { Held, JobRecord } from "../../record/JobRecord"
+import { warningKey } from "../../record/warningKey"
 import { State } from "../parts/Mark"
 import { showFact } from "../parts/showFact"
 import { showItem } from "../parts/showItem"

@@ -1,8 +1,8 @@
 /** Open warnings. They stand above everything else until put right or kept on purpose. */
 import { useEffect, useRef } from "react"
 import type { DialogueState } from "../../dialogue/DialogueState"
-import { openWarnings, warningKey } from "../../dialogue/warningKey"
 import type { Finding } from "../../facts/Finding"
+import { openWarnings, warningKey } from "../../record/warningKey"
 import type { Session } from "../Session"
 import { WarningCard } from "./WarningCard"
 

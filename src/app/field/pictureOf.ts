@@ -3,12 +3,12 @@
  * repeated from the record and the findings; nothing is judged here.
  */
 import type { DialogueState } from "../../dialogue/DialogueState"
-import { isKept, openWarnings } from "../../dialogue/warningKey"
 import type { Arrangement, RecordedFact, Step } from "../../facts/Fact"
 import { type Item, isBond } from "../../facts/Item"
 import { allHeld, heldFact } from "../../record/holding"
 import type { Held } from "../../record/JobRecord"
 import { itemOf } from "../../record/slotOf"
+import { isKept, openWarnings } from "../../record/warningKey"
 import type { Shape } from "../parts/Mark"
 import { showFact } from "../parts/showFact"
 import { showItem } from "../parts/showItem"

@@ -3,7 +3,7 @@
  * warning that was kept on purpose comes back for the new value.
  */
 import type { Finding } from "../facts/Finding"
-import type { JobRecord } from "../record/JobRecord"
+import type { JobRecord } from "./JobRecord"
 
 export const warningKey = (finding: Finding) => [finding.rule, finding.item ?? "job", ...finding.rests].join("|")
 

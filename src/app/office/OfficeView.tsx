@@ -1,0 +1,27 @@
+/** The office: the list of jobs, or the one that the address names. */
+import { Opening } from "../Opening"
+import { useOpened } from "../parts/useOpened"
+import type { Desk } from "./Desk"
+import { JobChoice } from "./JobChoice"
+import { officeHash } from "./officePlace"
+import "./office.css"
+
+interface OfficeProps {
+  desk: Desk
+  job: string | null
+}
+
+const Review = ({ desk, job }: { desk: Desk; job: string }) => {
+  const review = useOpened(() => import("./work/JobReview"))
+  if (review === null || review === "failed") return <Opening failed={review === "failed"} />
+  const back = () => {
+    window.location.hash = officeHash()
+  }
+  return <review.JobReview {...desk} job={job} by="office" back={back} />
+}
+
+export const OfficeView = ({ desk, job }: OfficeProps) => (
+  <div className="app office">
+    {job === null ? <JobChoice desk={desk} /> : <Review key={job} desk={desk} job={job} />}
+  </div>
+)
