@@ -4,6 +4,7 @@ import type { Heard } from "../facts/Heard"
 import type { Command } from "../facts/Interpretation"
 import type { Item } from "../facts/Item"
 import type { LogLine } from "../record/LogLine"
+import type { Preferences } from "./Preferences"
 
 export type DialogueEvent = { at: string } & (
   | { type: "opened"; job: string; place: string; pack: string }
@@ -23,4 +24,8 @@ export type DialogueEvent = { at: string } & (
   | { type: "left" }
   /** Some time has passed in silence since the last sentence. */
   | { type: "waited" }
+  /** Time has passed, whatever else happens: due when `tickInMs` of the lone worker has run out. */
+  | { type: "ticked" }
+  /** Preferences set on the screen, or brought back when the page opens. Answered with nothing. */
+  | { type: "preferred"; preferences: Preferences }
 )

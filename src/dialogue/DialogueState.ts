@@ -7,10 +7,15 @@ import type { Checked } from "../facts/Finding"
 import type { Ask } from "../facts/Interpretation"
 import type { Item } from "../facts/Item"
 import type { JobRecord } from "../record/JobRecord"
+import type { LoneWorker } from "./loneWorker"
+import type { Preferences } from "./Preferences"
 
 /** The question that stands open: what is asked for, of which item, and what it may have been. */
 export interface OpenQuestion {
-  /** A fact kind, `step:<step>`, `service`, `keep_reason`, or `confirm` for a proposal. */
+  /**
+   * A fact kind, `step:<step>`, `service`, `keep_reason`, or `confirm` for a proposal. Asked before an
+   * act: `sign_off`, `start_over`, and `read_on` between two pages of a read-back.
+   */
   kind: string
   item: Item | null
   words: string
@@ -59,4 +64,9 @@ export interface DialogueState {
   reminders: number
   /** The doubt behind an open question, as the interpreter gave it. */
   doubt: Ask | null
+  preferences: Preferences
+  /** Check-ins of a worker who is alone. */
+  loneWorker: LoneWorker
+  /** What is still to be read of a read-back that goes page by page; empty when none is under way. */
+  pages: readonly string[]
 }

@@ -1,8 +1,10 @@
 /** The loop before any job is open. */
 import { emptyRecord } from "../record/JobRecord"
 import type { DialogueState } from "./DialogueState"
+import { notChecked } from "./loneWorker"
+import { usualPreferences } from "./Preferences"
 
-export const emptyDialogue = (device: string, by = "worker"): DialogueState => ({
+export const emptyDialogue = (device: string, by = "worker", preferences = usualPreferences): DialogueState => ({
   job: null,
   device,
   by,
@@ -18,4 +20,7 @@ export const emptyDialogue = (device: string, by = "worker"): DialogueState => (
   lastSentences: [],
   reminders: 0,
   doubt: null,
+  preferences,
+  loneWorker: notChecked,
+  pages: [],
 })

@@ -50,7 +50,9 @@ export const ExportedRecord = z.object({
   caution: z.string().describe("What the worker was told when the job was opened."),
   openedAt: z.iso.datetime({ offset: true }).nullable(),
   lastAt: z.iso.datetime({ offset: true }).nullable(),
-  signedOff: z.object({ at: z.iso.datetime({ offset: true }), role: z.string() }).nullable(),
+  signedOff: z
+    .object({ at: z.iso.datetime({ offset: true }), role: z.string(), undone: z.array(z.string()) })
+    .nullable(),
   faults: z.array(z.string()).describe("What was wrong with the job file. Where not empty, this is a part of a job."),
   values: z.array(ExportedValue),
   findings: z.array(Finding.extend({ open: z.boolean() })),

@@ -44,6 +44,7 @@ const kindNames: Record<RecordedFact["kind"], string> = {
   fuse_rating: "fuse rating",
   polarity: "polarity",
   step_done: "step done",
+  survey: "survey",
   note: "note",
   time: "time",
 }
@@ -53,7 +54,8 @@ const whatOf = (fact: RecordedFact) => (fact.kind === "time" ? fact.unit : kindN
 const cellOf = (fact: RecordedFact): string | number => {
   if (fact.value === null) return "over range"
   if ("qualifier" in fact && fact.qualifier) return `${fact.qualifier} ${fact.value}`
-  if (fact.kind === "step_done" || fact.kind === "service") return fact.value.replaceAll("_", " ")
+  if (fact.kind === "step_done" || fact.kind === "service" || fact.kind === "survey")
+    return fact.value.replaceAll("_", " ")
   return fact.value
 }
 

@@ -30,7 +30,7 @@ export const toExportedRecord = (job: ExportedJob): ExportedRecord => {
     caution: lines.find((line) => line.type === "job_opened")?.caution ?? "",
     openedAt: record.openedAt,
     lastAt: record.lastAt,
-    signedOff: record.signedOff,
+    signedOff: record.signedOff && { ...record.signedOff, undone: [...record.signedOff.undone] },
     faults: [...job.faults],
     values: valueTrails(job).map(toValue),
     findings: job.findings.map((finding) => ({ ...finding, open: job.open.includes(finding) })),

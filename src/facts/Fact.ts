@@ -68,16 +68,34 @@ export const Polarity = z.object({ kind: z.literal("polarity"), value: z.enum(["
 
 /** The steps a worker can say are done. */
 export const Step = z.enum([
+  "risk_checked",
+  "survey_done",
+  "tester_proved_before",
+  "isolated_proved_dead",
+  "tester_proved_after",
+  "working_live",
+  "terminal_fitted",
+  "terminal_labelled",
+  "conductor_run",
   "pipe_cleaned",
   "clamp_fitted",
   "label_fitted",
   "leads_nulled",
   "one_end_disconnected",
   "connected_to_met",
-  "isolated_proved_dead",
+  "connections_checked",
+  "handed_over",
 ])
 export type Step = z.infer<typeof Step>
 export const StepDone = z.object({ kind: z.literal("step_done"), value: Step, ...subject })
+
+/**
+ * What looking at a part showed: that it needs a bond or none, that it is not metal where it comes in, or that there is
+ * none here. With any but the first, nothing more is wanted of that part.
+ */
+export const Survey = z.enum(["needs_bond", "needs_no_bond", "plastic_at_entry", "not_here"])
+export type Survey = z.infer<typeof Survey>
+export const Surveyed = z.object({ kind: z.literal("survey"), value: Survey, ...subject })
 
 /** Free words to keep with the job or an item. */
 export const Note = z.object({ kind: z.literal("note"), value: z.string().min(1).max(2000), ...subject })
@@ -97,6 +115,7 @@ export const RecordedFact = z.discriminatedUnion("kind", [
   FuseRating,
   Polarity,
   StepDone,
+  Surveyed,
   Note,
   Time,
 ])
@@ -117,7 +136,8 @@ export type Correct = z.infer<typeof Correct>
 export const Answer = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("confirm"), value: z.literal(true) }),
   z.object({ kind: z.literal("deny"), value: z.literal(true), ...subject }),
-  z.object({ kind: z.literal("undo"), value: z.literal(true) }),
+  /** `count`: how many entries, one where it was not said. */
+  z.object({ kind: z.literal("undo"), value: z.literal(true), count: z.number().int().min(1).max(99).optional() }),
   z.object({ kind: z.literal("repeat"), value: z.literal(true) }),
   z.object({ kind: z.literal("skip"), value: z.literal(true), ...subject }),
   Correct,

@@ -32,6 +32,23 @@ export const Command = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("how_long"), subject: Item.optional() }),
   z.object({ kind: z.literal("what_did_i_say"), subject: Item.optional() }),
   z.object({ kind: z.literal("keep_it"), reason: z.string() }),
+  z.object({ kind: z.literal("whats_next") }),
+  /** Goes on with, or ends, a read-back that goes page by page. */
+  z.object({ kind: z.literal("read_on") }),
+  z.object({ kind: z.literal("stop_reading") }),
+  z.object({ kind: z.literal("louder") }),
+  z.object({ kind: z.literal("quieter") }),
+  z.object({ kind: z.literal("slower") }),
+  z.object({ kind: z.literal("faster") }),
+  z.object({ kind: z.literal("verbosity"), value: z.enum(["full", "short", "warnings"]) }),
+  /** Takes back everything that was said of a part, once a yes is given. */
+  z.object({ kind: z.literal("start_over"), subject: Item.optional() }),
+  z.object({ kind: z.literal("check_on_me"), everyMinutes: z.number().int().min(1).max(240).optional() }),
+  z.object({ kind: z.literal("stop_checking") }),
+  /** An answer to a check-in that is nothing else: "I'm all right". */
+  z.object({ kind: z.literal("all_right") }),
+  z.object({ kind: z.literal("sign_off") }),
+  z.object({ kind: z.literal("put_away") }),
   z.object({ kind: z.literal("stop_listening") }),
   z.object({ kind: z.literal("start_listening") }),
 ])

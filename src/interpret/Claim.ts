@@ -14,6 +14,7 @@ export type ClaimKind =
   | "fuse_rating"
   | "polarity"
   | "step_done"
+  | "survey"
   | "service"
   /** A bare number that no field has a claim to. */
   | "field"

@@ -2,8 +2,10 @@
  * Which item each claim belongs to: the part named right behind it ("ten on the gas"), else the last one named before
  * it, else the one named later in the sentence, else the current item.
  */
+import type { Step } from "../facts/Fact"
 import type { Context } from "../facts/Interpretation"
 import { type Item, isBond } from "../facts/Item"
+import { ownerOfStep } from "../facts/ownerOfStep"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
 import { isEdgeGap, isSentenceEnd } from "./Token"
@@ -86,7 +88,7 @@ function isLinked(utterance: Utterance, before: Island, after: Island): boolean 
 /** Whether the claim is about one item at all. */
 export function takesSubject(claim: Claim): boolean {
   if (withoutSubject.has(claim.kind)) return false
-  return !(claim.kind === "step_done" && (claim.value === "leads_nulled" || claim.value === "isolated_proved_dead"))
+  return !(claim.kind === "step_done" && ownerOfStep[claim.value as Step] !== undefined)
 }
 
 /** Claims with their items; one said of several parts becomes one for each. */

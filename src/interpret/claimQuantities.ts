@@ -3,7 +3,7 @@ import type { Context } from "../facts/Interpretation"
 import type { Claim } from "./Claim"
 import { claimBare, claimLost, claimVague } from "./claimBare"
 import { claimCentimetres, claimDistance, claimImperial, claimLength } from "./claimLengths"
-import { claimReading, overRange } from "./claimReadings"
+import { claimReading, claimSupplyReading, overRange } from "./claimReadings"
 import { claimMil, claimSize } from "./claimSizes"
 import { doubted, follows, measure, numberOf, type Site } from "./Site"
 import type { Utterance } from "./Utterance"
@@ -34,6 +34,9 @@ function claimOf(site: Site): Claim | null {
       return claimDistance(site)
     case "resistance.reading":
       return claimReading(site)
+    case "supply.loop":
+    case "supply.electrode":
+      return claimSupplyReading(site)
     case "resistance.overRange":
       return overRange(site)
     case "resistance.nothingShown":

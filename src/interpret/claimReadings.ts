@@ -33,6 +33,9 @@ export function claimReading(site: Site): Claim | null {
   return qualifier ? { ...claim, qualifier } : claim
 }
 
+/** The loop impedance of the supply, and an electrode's resistance: ohms, whether or not the word was said. */
+export const claimSupplyReading = (site: Site): Claim | null => measure(site, "resistance", { hasUnit: true })
+
 /** Over range is no number; the limit is asked for, unless a later part of the sentence gives it. */
 export function overRange(site: Site): Claim {
   const { from, to } = site.island

@@ -32,6 +32,7 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
   if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
   if (doubtful) return claimIsolation(utterance, island, doubtful)
+  if (island.rule === "tasks.testerProved") return [claimProving(utterance, island)]
   if (island.rule === "steps.nulledAlone")
     return island.doubt > 0 && asked !== "leads_nulled" ? [] : claimNulled(island, asked)
   if (island.rule === "steps.done") return claimDone(utterance, island, asked)
@@ -88,6 +89,18 @@ function claimIsolation(utterance: Utterance, island: Island, step: Step): Claim
   if (isProved) return []
   const doubt = { candidates: [step], because: "it was not said to be proved dead" }
   return [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false, doubt }]
+}
+
+/**
+ * The tester is proved twice, before and after the test for dead. Told in order with that test, the order says which;
+ * else it has to be asked.
+ */
+function claimProving(utterance: Utterance, island: Island): Claim {
+  const claim: Claim = { kind: "step_done", value: null, from: island.from, to: island.to, isBare: false }
+  const dead = utterance.islands.find((one) => tagValue(one, "step") === "isolated_proved_dead")
+  if (dead) return { ...claim, value: dead.from > island.from ? "tester_proved_before" : "tester_proved_after" }
+  const candidates = ["tester_proved_before", "tester_proved_after"]
+  return { ...claim, doubt: { candidates, because: "before or after was not said" } }
 }
 
 function claimNulled(island: Island, asked: Step | null): Claim[] {

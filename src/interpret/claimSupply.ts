@@ -1,14 +1,16 @@
-/** What is said about the supply without a number: how it is earthed, and its polarity. */
+/** What is said without a number: how the supply is earthed, its polarity, and what a survey of a part showed. */
 import type { Context } from "../facts/Interpretation"
 import type { Claim } from "./Claim"
 import { hasTag, type Island, tagValue, type Utterance } from "./Utterance"
 
-/** Claims of the earthing arrangement and of polarity. */
+/** Claims of the earthing arrangement, of polarity and of surveys. */
 export function claimSupply(utterance: Utterance, context: Context): Claim[] {
   return utterance.islands.flatMap((island) => {
     if (island.rule === "arrangement.arrangement") return claimArrangement(island, context)
     if (island.rule === "arrangement.doubtful") return doubtArrangement(utterance, island, context)
     if (island.rule === "supply.polarity") return [claimPolarity(island)]
+    if (island.rule === "survey.survey")
+      return [{ kind: "survey", value: tagValue(island, "survey")!, ...base(island) }]
     return []
   })
 }

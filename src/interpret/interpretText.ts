@@ -16,6 +16,7 @@ import { dropStrayNumbers } from "./dropStrayNumbers"
 import { answersOnly, isYesNoAsked, readAbsence, readAnswer } from "./readAnswer"
 import { readCommand } from "./readCommand"
 import { readNote } from "./readNote"
+import { readNotHere } from "./readNotHere"
 import { askPart, readServices, withNearPart } from "./readServices"
 import { isTimeAsked, readTimes } from "./readTimes"
 import { type Language, readUtterance } from "./readUtterance"
@@ -42,6 +43,8 @@ export function interpretText(text: string, context: Context, language: Language
   if (nearPart) return { facts: [], ask: nearPart, command: null }
   const absence = readAbsence(utterance, context)
   if (absence) return absence
+  const notHere = readNotHere(utterance)
+  if (notHere) return notHere
   const answers = answersOnly(utterance)
   if (answers && !isCorrection(utterance, context)) return readAnswer(answers, context)
   return readFacts(utterance, context, language)
@@ -110,8 +113,11 @@ function underReadBack(context: Context, mentions: readonly Mention[]): Context 
   return isElsewhere ? context : { ...context, asked: kind }
 }
 
-/** What the open leads show belongs to the leads and never to a bond. */
+/** What the open leads show belongs to the leads and never to a bond; so with the supply's loop and an electrode. */
 function forLeads(claim: Claim, utterance: Utterance): Claim {
+  const on = utterance.islands.find((one) => one.from <= claim.from && claim.from < one.to)?.rule
+  if (claim.kind === "resistance" && on === "supply.loop") return { ...claim, subject: "supply" }
+  if (claim.kind === "resistance" && on === "supply.electrode") return { ...claim, subject: "electrode" }
   const isLeads = claim.kind === "resistance" && utterance.islands.some((one) => one.rule === "resistance.openLeads")
   return isLeads ? { ...claim, subject: "test_leads" } : claim
 }

@@ -26,6 +26,20 @@ export const islandRules: readonly string[] = [
   "steps.oneEndDisconnected",
   "steps.connectedToMet",
   "steps.isolatedProvedDead",
+  "tasks.riskChecked",
+  "tasks.surveyDone",
+  "tasks.testerBefore",
+  "tasks.testerAfter",
+  "tasks.testerProved",
+  "tasks.workingLive",
+  "tasks.terminalFitted",
+  "tasks.terminalLabelled",
+  "tasks.conductorRun",
+  "tasks.connectionsChecked",
+  "tasks.handedOver",
+  "survey.survey",
+  "supply.loop",
+  "supply.electrode",
   "supply.fuse",
   "supply.polarity",
   "arrangement.arrangement",
@@ -86,5 +100,6 @@ export const islandRules: readonly string[] = [
 /** Rules that only count under one question. */
 export const askedRules: Readonly<Record<string, readonly string[]>> = {
   polarity: ["supply.polarityAnswer"],
+  "step:tester_proved": ["tasks.testerWhen"],
   keep_reason: ["commands.reason", "commands.because"],
 }

@@ -4,6 +4,7 @@
  */
 import type { Fact } from "../facts/Fact"
 import type { Context, Interpretation } from "../facts/Interpretation"
+import { ownerOfStep } from "../facts/ownerOfStep"
 import { askedStep } from "./claimSteps"
 import { tagValue, type Utterance } from "./Utterance"
 
@@ -121,8 +122,7 @@ function asksAgain(kinds: ReadonlySet<AnswerKind>, context: Context): Interpreta
 function agree(context: Context): Interpretation {
   const step = askedStep(context)
   if (step) {
-    const isPlain = step === "leads_nulled" || step === "isolated_proved_dead"
-    return only({ kind: "step_done", value: step, ...(isPlain ? {} : subjectOf(context)) })
+    return only({ kind: "step_done", value: step, ...(ownerOfStep[step] ? {} : subjectOf(context)) })
   }
   const present = context.asked?.startsWith("service_present:") ? context.asked.slice("service_present:".length) : null
   return present ? only({ kind: "service", value: present }) : only({ kind: "confirm", value: true })

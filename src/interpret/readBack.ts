@@ -9,6 +9,7 @@ import type { Qualifier } from "../facts/Quantity"
 import { sayNumber } from "../facts/sayNumber"
 import { sayItem } from "./sayItem"
 import { sayStep } from "./sayStep"
+import { saySurvey } from "./saySurvey"
 import { sayDate, sayTime } from "./sayTime"
 
 const arrangements: Readonly<Record<Arrangement, string>> = { "TN-S": "TNS", "TN-C-S": "TNCS", TT: "TT" }
@@ -28,6 +29,7 @@ export function readBack(fact: RecordedFact): string {
     case "distance":
       return about(fact.subject, `clamp ${limitOf(fact.qualifier)}${sayNumber(fact.value)} millimetres away`)
     case "resistance":
+      if (fact.subject === "supply") return sentence(`supply loop ${sayReading(fact.value, fact.qualifier)}`)
       return about(fact.subject, sayReading(fact.value, fact.qualifier))
     case "earthing_arrangement":
       return sentence(`supply ${arrangements[fact.value]}`)
@@ -37,6 +39,8 @@ export function readBack(fact: RecordedFact): string {
       return sentence(`polarity ${fact.value}`)
     case "step_done":
       return about(fact.subject, sayStep(fact.value))
+    case "survey":
+      return about(fact.subject, saySurvey(fact.value))
     case "note":
       return `Note: ${fact.value}`
     case "time":

@@ -11,6 +11,7 @@ const names: Readonly<Record<string, string>> = {
   fuse_rating: "fuse rating",
   polarity: "polarity",
   step_done: "step",
+  survey: "survey",
   note: "note",
   time: "time",
   time_of_test: "time of the test",

@@ -15,7 +15,7 @@ export interface Held {
   needsYes: boolean
   /** How it was accepted, or null while it waits for an answer. */
   accepted: AcceptedHow | null
-  withdrawn: "denied" | "undone" | null
+  withdrawn: "denied" | "undone" | "started_over" | null
 }
 
 /** A warning that was spoken, and what the worker did with it. */
@@ -41,8 +41,9 @@ export interface JobRecord {
   /** Items in the order they were first named. */
   items: readonly Item[]
   warnings: readonly SpokenWarning[]
-  /** Ids of all lines, so that a line seen twice counts once. */
-  signedOff: { at: string; role: string } | null
+  signedOff: { at: string; role: string; undone: readonly string[] } | null
+  /** Minutes between check-ins as last set and not stopped; null while they are off. */
+  checkEveryMinutes: number | null
 }
 
 export const emptyRecord: JobRecord = {
@@ -57,4 +58,5 @@ export const emptyRecord: JobRecord = {
   items: [],
   warnings: [],
   signedOff: null,
+  checkEveryMinutes: null,
 }

@@ -34,20 +34,29 @@ export type Origin = z.infer<typeof Origin>
 export const AcceptedHow = z.enum(["said_yes", "not_challenged", "tapped"])
 export type AcceptedHow = z.infer<typeof AcceptedHow>
 
+/** `missed`: asked again with no answer to the first asking; `alarm`: no answer to that either. */
+export const CheckInState = z.enum(["set", "asked", "answered", "missed", "alarm", "stopped"])
+export type CheckInState = z.infer<typeof CheckInState>
+
 export const LogLine = z.discriminatedUnion("type", [
   line("job_opened", { place: z.string().min(1).max(200), pack: z.string(), caution: z.string() }),
   line("heard", { heard: Heard }),
   line("entry", { fact: RecordedFact, origin: Origin, replaces: z.string().optional(), needsYes: z.boolean() }),
   line("accepted", { entry: z.string(), how: AcceptedHow }),
-  line("withdrawn", { entry: z.string(), because: z.enum(["denied", "undone"]) }),
+  line("withdrawn", { entry: z.string(), because: z.enum(["denied", "undone", "started_over"]) }),
   line("asked", { ask: Ask, item: Item.optional(), heard: z.string().optional() }),
   line("said", { words: z.string(), warns: z.array(z.string()).default([]) }),
   line("answered", { warning: z.string(), how: z.string() }),
   line("kept", { warning: z.string(), reason: z.string().min(1).max(500) }),
-  line("signed_off", { role: z.string().min(1) }),
+  /** `undone` says what was left open, as it was said aloud; empty when nothing was. */
+  line("signed_off", { role: z.string().min(1), undone: z.array(z.string()).default([]) }),
   /** The worker left the job; any later line means that it was taken up again. */
   line("put_away", {}),
   line("reopened", { because: z.string() }),
+  /** A check-in of a worker who is alone; `every` in minutes where it is set. */
+  line("check_in", { state: CheckInState, every: z.number().int().positive().optional() }),
+  /** The device's clock went back: lines from here on are later than their times say. `seq` keeps the order. */
+  line("clock_back", { before: z.iso.datetime({ offset: true }) }),
 ])
 export type LogLine = z.infer<typeof LogLine>
 export type LogLineType = LogLine["type"]

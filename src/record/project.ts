@@ -41,6 +41,11 @@ const addWarnings = (record: JobRecord, line: Extract<LogLine, { type: "said" }>
   return { ...record, warnings: [...record.warnings, ...spoken] }
 }
 
+const everyAfter = (record: JobRecord, line: Extract<LogLine, { type: "check_in" }>): number | null => {
+  if (line.state === "stopped") return null
+  return line.state === "set" ? (line.every ?? null) : record.checkEveryMinutes
+}
+
 const applyByType = (record: JobRecord, line: LogLine): JobRecord => {
   switch (line.type) {
     case "job_opened":
@@ -58,9 +63,11 @@ const applyByType = (record: JobRecord, line: LogLine): JobRecord => {
     case "kept":
       return changeWarning(record, line.warning, { answered: "kept", kept: line.reason })
     case "signed_off":
-      return { ...record, signedOff: { at: line.at, role: line.role } }
+      return { ...record, signedOff: { at: line.at, role: line.role, undone: line.undone } }
     case "reopened":
       return { ...record, signedOff: null }
+    case "check_in":
+      return { ...record, checkEveryMinutes: everyAfter(record, line) }
     default:
       return record
   }

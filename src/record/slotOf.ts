@@ -4,9 +4,7 @@
  */
 import type { RecordedFact } from "../facts/Fact"
 import type { Item } from "../facts/Item"
-
-/** Steps that belong to the job as a whole and not to one part. */
-const ownerOfStep: Partial<Record<string, Item>> = { leads_nulled: "test_leads", isolated_proved_dead: "supply" }
+import { ownerOfStep } from "../facts/ownerOfStep"
 
 /** The item a fact belongs to, or null where the words did not say and the loop has to ask. */
 export const itemOf = (fact: RecordedFact): Item | null => {

@@ -57,6 +57,7 @@ export const toSituation = (record: JobRecord, instrument: Instrument = assumedI
   const neutral = heldFact(record, "supply", "neutral_csa")
   const fuse = heldFact(record, "supply", "fuse_rating")
   const polarity = heldFact(record, "supply", "polarity")
+  const loop = heldFact(record, "supply", "resistance")
   const nulled = heldStep(record, "test_leads", "leads_nulled")
   const dead = heldStep(record, "supply", "isolated_proved_dead")
   return {
@@ -64,6 +65,7 @@ export const toSituation = (record: JobRecord, instrument: Instrument = assumedI
       ...(arrangement && { arrangement: known(arrangement.fact.value, arrangement) }),
       ...(neutral && { neutralMm2: known(neutral.fact.value as Mm2, neutral) }),
       ...(fuse && { fuseA: known(fuse.fact.value as Amperes, fuse) }),
+      ...(loop && loop.fact.value !== null && { zeOhms: known(loop.fact.value as Ohms, loop) }),
       ...(polarity && { polarity: known(polarity.fact.value, polarity) }),
     },
     items: record.items.filter((item) => item !== "supply").map((item) => toItem(record, item)),

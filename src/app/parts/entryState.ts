@@ -16,6 +16,7 @@ const states = {
   hand: { shape: "hand", words: "by hand" },
   denied: { shape: "gone", words: "taken back" },
   undone: { shape: "gone", words: "undone" },
+  started_over: { shape: "gone", words: "started over" },
 } satisfies Record<string, EntryState>
 
 /** The state of one entry. A value put in by hand stays told apart from spoken ones for good. */

@@ -2,7 +2,7 @@
  * A fact as the screen shows it: what it is and its value with the unit. Digits are never added or dropped: what was
  * said as 0.1 stays 0.1, and only thousands of ohms change their prefix, by moving the point.
  */
-import type { RecordedFact } from "../../facts/Fact"
+import type { RecordedFact, Survey } from "../../facts/Fact"
 import type { Qualifier } from "../../facts/Quantity"
 import { showItem } from "./showItem"
 import { showStep } from "./showStep"
@@ -40,6 +40,13 @@ export const showDate = (date: string): string => {
   return parts && month ? `${Number(parts[3])} ${month} ${parts[1]}` : date
 }
 
+const surveys: Record<Survey, string> = {
+  needs_bond: "needs a bond",
+  needs_no_bond: "needs no bond",
+  plastic_at_entry: "not metal at its entry",
+  not_here: "none here",
+}
+
 /** Label and value of one fact, without the item it belongs to. */
 export const showFact = (fact: RecordedFact): ShownFact => {
   switch (fact.kind) {
@@ -61,6 +68,8 @@ export const showFact = (fact: RecordedFact): ShownFact => {
       return { label: "Polarity", value: fact.value }
     case "step_done":
       return { label: showStep(fact.value), value: "done" }
+    case "survey":
+      return { label: "Survey", value: surveys[fact.value] }
     case "service":
       return { label: "Part", value: showItem(fact.value) }
     case "note":
