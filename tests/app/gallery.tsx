@@ -1,4 +1,7 @@
-/** One made-up state of the screen, named after the hash: for looking at, never shipped. */
+/**
+ * One made-up state, for looking at and never shipped: `gallery.html?view=busyJob&theme=dark&text=150#record`. `shots.ts`
+ * takes its pictures here.
+ */
 import { createRoot } from "react-dom/client"
 import { App } from "../../src/app/App"
 import "../../src/app/look/tokens.css"
@@ -14,7 +17,14 @@ import "../../src/app/look/picture.css"
 import { createMadeUpSession } from "./createMadeUpSession"
 import { madeUpViews } from "./madeUpViews"
 
-const name = location.hash.slice(1) as keyof typeof madeUpViews
+const asked = new URLSearchParams(location.search)
+const name = asked.get("view") as keyof typeof madeUpViews
+const { dataset } = document.documentElement
+for (const what of ["theme", "text"]) {
+  const value = asked.get(what)
+  if (value) dataset[what] = value
+}
+
 createRoot(document.getElementById("root")!).render(
   <App session={createMadeUpSession((madeUpViews[name] ?? madeUpViews.start)())} />,
 )

@@ -22,8 +22,9 @@ export const clearPage = (): void => {
   page.remove()
 }
 
-/** Shows a view and gives the session that notes what is asked of it. */
-export const open = (view: SessionView): MadeUpSession => {
+/** Shows a view, on the screen of that name, and gives the session that notes what is asked of it. */
+export const open = (view: SessionView, screen = ""): MadeUpSession => {
+  window.location.hash = screen
   const session = createMadeUpSession(view)
   act(() => root.render(<App session={session} />))
   return session

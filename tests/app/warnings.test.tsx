@@ -87,7 +87,7 @@ test("values of other items that a warning was worked out with can be opened fro
 })
 
 test("a warning that was kept stays to be read with its reason", () => {
-  open(madeUpViews.busyJob())
+  open(madeUpViews.busyJob(), "findings")
   expect(find(".warning")).toBeNull()
   expect(words(".remark").join(" ")).toContain("Reason given: “old bond, being replaced on Thursday”")
 })

@@ -23,7 +23,7 @@ export const Answers = ({ view, session }: { view: SessionView; session: Session
     else session.listen(!on)
   }
   return (
-    <section className="answers" aria-label="Answers">
+    <section className={waits ? "answers answers-waited" : "answers"} aria-label="Answers">
       <div className="ear-row">
         <EarState view={view} />
         <button type="button" className="listen-button" onClick={listen}>

@@ -1,4 +1,4 @@
-/** The place, and what the ear is doing, always in sight. */
+/** The place, with the way out of the job. */
 
 import { Brand } from "../parts/Brand"
 import { Icon } from "../parts/Icon"

@@ -1,51 +1,81 @@
 /**
- * The open job: what is asked and heard beside the picture and the record. On a phone it is one column with the answers
- * always at the thumb; with room it is three columns that scroll by themselves.
+ * The open job on its screens. On a phone one screen is shown, with the answers and the ways to the others at the thumb;
+ * with room, the conversation always stays, and picture and record stand beside it. All of it is on the page at any
+ * time, and `job.css` decides what is seen.
  */
 import { useState } from "react"
+import { useHash } from "../parts/useHash"
 import type { Session, SessionView } from "../Session"
 import { Answers } from "./Answers"
 import { BondPicture } from "./BondPicture"
 import { Conversation } from "./Conversation"
 import { EarLoading } from "./EarLoading"
+import { Findings } from "./Findings"
 import { JobFoot } from "./JobFoot"
 import { JobHead } from "./JobHead"
+import { JobNav } from "./JobNav"
+import { jobScreenOf } from "./jobScreen"
 import { LiveWords } from "./LiveWords"
 import { Notices } from "./Notices"
 import { RecordList } from "./RecordList"
 import { Typing } from "./Typing"
 import { useAnswerKeys } from "./useAnswerKeys"
 import { ValueSheet } from "./ValueSheet"
+import { WarningStrip } from "./WarningStrip"
 import { Warnings } from "./Warnings"
 
-export const JobView = ({ view, session }: { view: SessionView; session: Session }) => {
+interface JobProps {
+  view: SessionView
+  session: Session
+}
+
+const Talk = ({ view, session, open }: JobProps & { open: (entry: string) => void }) => (
+  <div className="talk">
+    <EarLoading view={view} />
+    <Warnings dialogue={view.dialogue} session={session} open={open} />
+    <Conversation view={view} session={session} />
+    <Typing session={session} />
+  </div>
+)
+
+const Shown = ({ view, session, open }: JobProps & { open: (entry: string) => void }) => (
+  <div className="shown">
+    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself and must be reached by keys */}
+    <section className="drawn" aria-labelledby="picture-head" tabIndex={0}>
+      <h2 id="picture-head">Terminal and bonds</h2>
+      <BondPicture dialogue={view.dialogue} />
+    </section>
+    <section className="record" aria-labelledby="record-head">
+      <h2 id="record-head">On record</h2>
+      <RecordList dialogue={view.dialogue} session={session} open={open} />
+      <JobFoot view={view} session={session} />
+    </section>
+  </div>
+)
+
+export const JobView = ({ view, session }: JobProps) => {
   const [chosen, setChosen] = useState<string | null>(null)
+  const screen = jobScreenOf(useHash())
   useAnswerKeys(session, chosen === null)
   const { dialogue } = view
+  const beside = screen === "now" || screen === "picture" || screen === "record"
   return (
-    <div className="job">
+    <div className="job" data-screen={screen}>
       <JobHead view={view} session={session} />
+      <JobNav view={view} screen={screen} />
       <main className="job-columns">
-        <div className="talk">
+        <div className="job-top">
           <Notices view={view} session={session} />
-          <EarLoading view={view} />
-          <Warnings dialogue={dialogue} session={session} open={setChosen} />
-          <Conversation view={view} session={session} />
-          <Typing session={session} />
+          <WarningStrip dialogue={dialogue} />
         </div>
+        <Talk view={view} session={session} open={setChosen} />
         <Answers view={view} session={session} />
-        <div className="shown">
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls by itself and must be reached by keys */}
-          <section className="drawn" aria-labelledby="picture-head" tabIndex={0}>
-            <h2 id="picture-head">Terminal and bonds</h2>
-            <BondPicture dialogue={dialogue} />
-          </section>
-          <section className="record" aria-labelledby="record-head">
-            <h2 id="record-head">On record</h2>
-            <RecordList dialogue={dialogue} session={session} open={setChosen} />
-            <JobFoot view={view} session={session} />
-          </section>
-        </div>
+        {beside && <Shown view={view} session={session} open={setChosen} />}
+        {screen === "findings" && (
+          <div className="pane">
+            <Findings dialogue={dialogue} session={session} open={setChosen} />
+          </div>
+        )}
       </main>
       {chosen !== null && <ValueSheet entry={chosen} view={view} session={session} close={() => setChosen(null)} />}
       <LiveWords view={view} />

@@ -8,7 +8,6 @@ import { itemOf } from "../../record/slotOf"
 import { openWarnings } from "../../record/warningKey"
 import type { Session } from "../Session"
 import { ItemCard } from "./ItemCard"
-import { KeptList } from "./KeptList"
 
 interface RecordProps {
   dialogue: DialogueState
@@ -44,7 +43,6 @@ export const RecordList = memo(({ dialogue, session, open }: RecordProps) => {
           choose={() => session.send({ type: "chose", item })}
         />
       ))}
-      <KeptList dialogue={dialogue} />
     </>
   )
 })

@@ -13,6 +13,8 @@ import { Working } from "./Working"
 interface CardProps {
   finding: Finding
   record: JobRecord
+  /** Which list the card stands in: one warning may stand in two. */
+  among: string
   /** The worst one stands open; the others show their sentence and open by tap. */
   first: boolean
   keep: (reason: string) => void
@@ -56,7 +58,7 @@ const Head = ({ finding, answered }: { finding: Finding; answered: boolean }) =>
   )
 }
 
-export const WarningCard = ({ finding, record, first, keep, open }: CardProps) => {
+export const WarningCard = ({ finding, record, among, first, keep, open }: CardProps) => {
   const [keeping, setKeeping] = useState(false)
   const { own, others } = behind(finding, record)
   const answered = record.warnings.some((one) => one.warning === warningKey(finding) && one.answered !== null)
@@ -77,7 +79,7 @@ export const WarningCard = ({ finding, record, first, keep, open }: CardProps) =
             </button>
           )}
         </div>
-        {keeping && <KeepForm name={warningKey(finding)} keep={keep} cancel={() => setKeeping(false)} />}
+        {keeping && <KeepForm name={`${among}-${warningKey(finding)}`} keep={keep} cancel={() => setKeeping(false)} />}
       </div>
     </details>
   )

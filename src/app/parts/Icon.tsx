@@ -14,6 +14,12 @@ export type IconName =
   | "file"
   | "leave"
   | "play"
+  | "picture"
+  | "findings"
+  | "sign"
+  | "settings"
+  | "phone"
+  | "lesson"
 
 const lines: Record<IconName, string> = {
   yes: "M4 13l5.5 5.5L20 6.5",
@@ -29,6 +35,12 @@ const lines: Record<IconName, string> = {
   file: "M6 2.5h8l4.5 4.5v14.5H6Z M14 2.5V7h4.5 M12 11v6.5 M9.5 15l2.5 2.5 2.5-2.5",
   leave: "M10 4H5v16h5 M14 8l4 4-4 4 M18 12H9",
   play: "M7 4.5v15l12.5-7.5Z",
+  picture: "M6 3v18 M6 7h8 M6 12h8 M6 17h8 M14 4.5h5v5h-5Z M14 14.5h5v5h-5Z",
+  findings: "M12 3 22 20.5H2Z M12 10v4.5 M12 17.2v.3",
+  sign: "M4 20h16 M5 16l1-4L15.5 2.5l3 3L9 15Z",
+  settings: "M4 7h9 M17 7h3 M13 4.5v5 M4 16h3 M11 16h9 M9 13.5v5",
+  phone: "M7 3h3l1.5 5L9 9.5a11 11 0 0 0 5.5 5.5l1.5-2.5 5 1.5v3c0 2-1.5 3-3 3C10 20 4 14 4 6c0-1.5 1-3 3-3Z",
+  lesson: "M3 7l9-4 9 4-9 4Z M7 9.5v5.5c0 1.5 2.5 3 5 3s5-1.5 5-3V9.5 M21 7v6",
 }
 
 export const Icon = ({ name }: { name: IconName }) => (

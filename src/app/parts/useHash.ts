@@ -1,4 +1,4 @@
-/** The part of the address after `#`, drawn again whenever it changes. */
+/** The part of the address after `#`, drawn again whenever it changes: it names the screen, so reload and back keep to it. */
 import { useSyncExternalStore } from "react"
 
 const subscribe = (changed: () => void) => {
@@ -6,4 +6,5 @@ const subscribe = (changed: () => void) => {
   return () => window.removeEventListener("hashchange", changed)
 }
 
+/** "#record", or nothing. */
 export const useHash = (): string => useSyncExternalStore(subscribe, () => window.location.hash)

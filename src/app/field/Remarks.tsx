@@ -1,0 +1,52 @@
+/** What the rules had to say besides open warnings: kept on purpose with the reason, notes, and what fits. */
+import { warningKey } from "../../record/warningKey"
+import type { Finding } from "../../facts/Finding"
+import type { JobRecord } from "../../record/JobRecord"
+import { type Shape, State } from "../parts/Mark"
+import { showItem } from "../parts/showItem"
+import { RestsOn } from "./RestsOn"
+import { showSource } from "./showSource"
+import { Working } from "./Working"
+
+interface RemarksProps {
+  id: string
+  title: string
+  /** How one of these is marked. */
+  mark: { shape: Shape; words: string }
+  findings: readonly Finding[]
+  record: JobRecord
+  open: (entry: string) => void
+}
+
+type RemarkProps = Omit<RemarksProps, "id" | "title" | "findings"> & { finding: Finding }
+
+const Remark = ({ finding, mark, record, open }: RemarkProps) => {
+  const reason = record.warnings.find((one) => one.warning === warningKey(finding))?.kept ?? null
+  return (
+    <li className="remark">
+      <State shape={mark.shape} words={mark.words} />
+      <p>
+        {finding.item && <strong>{showItem(finding.item)}. </strong>}
+        {finding.shown}
+      </p>
+      {reason !== null && <p className="remark-reason">Reason given: “{reason}”</p>}
+      <p className="quiet">{showSource(finding.source, finding.status)}</p>
+      <RestsOn finding={finding} record={record} open={open} />
+      <Working finding={finding} />
+    </li>
+  )
+}
+
+export const Remarks = ({ id, title, findings, ...rest }: RemarksProps) =>
+  findings.length === 0 ? null : (
+    <section aria-labelledby={id}>
+      <h3 id={id} className="remarks-head">
+        {title}
+      </h3>
+      <ul className="remarks">
+        {findings.map((finding) => (
+          <Remark key={`${warningKey(finding)}|${finding.which ?? ""}`} finding={finding} {...rest} />
+        ))}
+      </ul>
+    </section>
+  )
