@@ -1,7 +1,8 @@
 /** What the rules had to say besides open warnings: kept on purpose with the reason, notes, and what fits. */
-import { warningKey } from "../../record/warningKey"
+
 import type { Finding } from "../../facts/Finding"
 import type { JobRecord } from "../../record/JobRecord"
+import { warningKey } from "../../record/warningKey"
 import { type Shape, State } from "../parts/Mark"
 import { showItem } from "../parts/showItem"
 import { RestsOn } from "./RestsOn"
