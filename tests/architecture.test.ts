@@ -15,7 +15,8 @@ const mayImport: Record<string, string[]> = {
   dialogue: ["facts", "interpret", "rules", "record"],
   review: ["facts", "rules", "record", "interpret"],
   exports: ["facts", "rules", "record"],
-  app: ["facts", "grammar", "speech", "interpret", "rules", "record", "dialogue", "review", "exports"],
+  search: ["facts", "interpret", "rules", "record"],
+  app: ["facts", "grammar", "speech", "interpret", "rules", "record", "dialogue", "review", "exports", "search"],
   cli: ["facts", "grammar", "speech", "interpret", "rules", "record", "dialogue", "review", "exports"],
 }
 /** Libraries with one home; zod may live anywhere. */
@@ -23,11 +24,11 @@ const homeOf: Record<string, string[]> = {
   react: ["app"],
   "react-dom": ["app"],
   "fuse.js": ["interpret"],
-  "chrono-node": ["interpret"],
+  "chrono-node": ["interpret", "search"],
   soundswallower: ["speech"],
   dexie: ["record"],
 }
-const pure = ["facts", "grammar", "interpret", "rules", "dialogue", "review", "exports"]
+const pure = ["facts", "grammar", "interpret", "rules", "dialogue", "review", "exports", "search"]
 const rimGlobals =
   /(?<![.\w$"'])(window|document|navigator|localStorage|indexedDB|fetch|process|Buffer|AudioContext)(?=[.([])/
 

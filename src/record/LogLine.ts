@@ -39,7 +39,13 @@ export const CheckInState = z.enum(["set", "asked", "answered", "missed", "alarm
 export type CheckInState = z.infer<typeof CheckInState>
 
 export const LogLine = z.discriminatedUnion("type", [
-  line("job_opened", { place: z.string().min(1).max(200), pack: z.string(), caution: z.string() }),
+  line("job_opened", {
+    place: z.string().min(1).max(200),
+    pack: z.string(),
+    caution: z.string(),
+    /** The job that this is a second copy of, where two devices carried on with one job. */
+    copyOf: z.string().optional(),
+  }),
   line("heard", { heard: Heard }),
   line("entry", { fact: RecordedFact, origin: Origin, replaces: z.string().optional(), needsYes: z.boolean() }),
   line("accepted", { entry: z.string(), how: AcceptedHow }),

@@ -1,16 +1,24 @@
 /** A store that forgets: for tests, the CLI, and browsers that refuse storage. Keeps the very contract of the others. */
 import { done, refuse } from "../facts/Outcome"
+import type { JobRow } from "./JobRow"
 import type { LogLine } from "./LogLine"
+import { makeRowBy, plainRows, type RowMaker } from "./RowMaker"
+import type { Source } from "./Source"
 import type { Store } from "./Store"
-import { newestFirst, summarise } from "./summarise"
+import { newestFirst } from "./summarise"
+import { takenUp } from "./takenUp"
 
-export const createMemoryStore = (): Store => {
+export const createMemoryStore = (maker: RowMaker = plainRows): Store => {
   const logs = new Map<string, LogLine[]>()
+  const rows = new Map<string, JobRow | null>()
+  const kept = new Map<string, Source>()
   const ids = new Set<string>()
   const isTaken = (line: LogLine) => logs.get(line.job)?.some((other) => other.seq === line.seq) ?? false
+  const makeRow = (job: string) => rows.set(job, makeRowBy(maker, logs.get(job) ?? []))
+  const allRows = () => [...rows.values()].flatMap((row) => row ?? [])
 
   return {
-    async append(lines) {
+    async append(lines, from = []) {
       const fresh = lines.filter((line) => !ids.has(line.id))
       const places = fresh.map((line) => `${line.job} ${line.seq}`)
       if (fresh.some(isTaken) || new Set(places).size < places.length) {
@@ -23,13 +31,30 @@ export const createMemoryStore = (): Store => {
           [...(logs.get(line.job) ?? []), structuredClone(line)].sort((a, b) => a.seq - b.seq),
         )
       }
+      for (const job of new Set(fresh.map((line) => line.job))) makeRow(job)
+      for (const source of from) if (!kept.has(source.id)) kept.set(source.id, structuredClone(source))
       return done(undefined)
     },
     async read(job) {
       return { lines: structuredClone(logs.get(job) ?? []), damaged: 0 }
     },
     async jobs() {
-      return [...logs.values()].flatMap((lines) => summarise(lines) ?? []).sort(newestFirst)
+      const summaries = allRows().map(({ job, place, openedAt, lastAt, lines, inHand }) => {
+        return { job, place, openedAt, lastAt, lines, inHand }
+      })
+      return takenUp(summaries, [...kept.values()]).sort(newestFirst)
+    },
+    async rows() {
+      return { rows: allRows(), stale: [...rows].flatMap(([job, row]) => (row ? [] : [job])) }
+    },
+    async renew(jobs) {
+      return jobs.filter((job) => logs.has(job)).flatMap((job) => makeRow(job).get(job) ?? [])
+    },
+    async rowless() {
+      return [...logs.keys()].filter((job) => !rows.has(job))
+    },
+    async sources(job) {
+      return [...kept.values()].filter((source) => job === undefined || source.job === job)
     },
     async close() {},
   }

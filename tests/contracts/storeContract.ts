@@ -1,13 +1,28 @@
 /** What every store has to keep to, the one that forgets as well as the one on disk. */
 import { afterEach, beforeEach, describe, expect, test } from "vitest"
+import { plainRows, type RowMaker } from "../../src/record/RowMaker"
+import type { Source } from "../../src/record/Source"
 import type { Store } from "../../src/record/Store"
 import { opened, stampLines, waterReading, waterSize } from "../record/someLines"
+
+const source = (change: Partial<Source> = {}): Source => ({
+  id: "bakery 1",
+  job: "bakery",
+  file: "bakery.bothhands.jsonl",
+  kind: "job file",
+  sha256: "ab",
+  at: "2026-03-03T09:00:00Z",
+  lines: 2,
+  linesAfter: 2,
+  faults: ["The file is cut: its end is missing."],
+  ...change,
+})
 
 /** Runs the contract on one adapter. `reopen` gives a second store on the same disk, or null where nothing survives. */
 export const storeContract = (
   name: string,
-  open: () => Promise<Store>,
-  reopen: (() => Promise<Store>) | null,
+  open: (maker?: RowMaker) => Promise<Store>,
+  reopen: ((maker?: RowMaker) => Promise<Store>) | null,
 ): void => {
   describe(`store contract: ${name}`, () => {
     let store: Store
@@ -61,6 +76,70 @@ export const storeContract = (
       const found = await store.read("bakery")
       found.lines[0]!.by = "somebody"
       expect((await store.read("bakery")).lines[0]!.by).toBe("worker")
+    })
+
+    test("each job has one row, which follows its log", async () => {
+      await store.append([...stampLines([opened], "bakery"), ...stampLines([opened, waterSize(6)], "hall")])
+      await store.append(stampLines([waterSize(10)], "bakery", 1))
+      const { rows, stale } = await store.rows()
+      expect(Object.fromEntries(rows.map((row) => [row.job, row.lines]))).toEqual({ bakery: 2, hall: 2 })
+      expect(stale).toEqual([])
+      expect(await store.rowless()).toEqual([])
+    })
+
+    test("lines that are refused leave the row as it was", async () => {
+      await store.append(stampLines([opened, waterSize(10)]))
+      await store.append(stampLines([waterSize(16)], "bakery", 1).map((line) => ({ ...line, id: "rival" })))
+      expect((await store.rows()).rows.map((row) => row.lines)).toEqual([2])
+    })
+
+    test("a row that cannot be made does not keep the lines from being stored, and is made later", async () => {
+      let isBroken = true
+      const make: RowMaker["make"] = (lines) => {
+        if (isBroken) throw new Error("a fault of ours")
+        return plainRows.make(lines)
+      }
+      await store.close()
+      store = await open({ version: "1", make })
+      expect((await store.append(stampLines([opened]))).ok).toBe(true)
+      expect(await store.rows()).toEqual({ rows: [], stale: ["bakery"] })
+      isBroken = false
+      expect((await store.renew(["bakery"])).map((row) => row.job)).toEqual(["bakery"])
+      expect((await store.rows()).stale).toEqual([])
+    })
+
+    test("where lines came from is kept with them, once", async () => {
+      const lines = stampLines([opened, waterSize(10)])
+      await store.append(lines, [source()])
+      await store.append(lines, [source({ lines: 0 })])
+      await store.append(stampLines([opened], "hall"), [source({ id: "hall 1", job: "hall", faults: [] })])
+      expect(await store.sources("bakery")).toEqual([source()])
+      expect((await store.sources()).map((one) => one.job).sort()).toEqual(["bakery", "hall"])
+      expect(await store.sources("nowhere")).toEqual([])
+    })
+
+    test("a job that came in as a file is in hand only once somebody carries on with it here", async () => {
+      await store.append(stampLines([opened, waterSize(10)]), [source()])
+      expect((await store.jobs()).map((job) => job.inHand)).toEqual([false])
+      await store.append(stampLines([waterReading(0.05)], "bakery", 2))
+      expect((await store.jobs()).map((job) => job.inHand)).toEqual([true])
+    })
+
+    test("a file that brought nothing new does not put away the job that is in hand", async () => {
+      await store.append(stampLines([opened, waterSize(10)]))
+      await store.append(stampLines([opened, waterSize(10)]), [source({ lines: 0 })])
+      expect((await store.jobs()).map((job) => job.inHand)).toEqual([true])
+    })
+
+    test.skipIf(!reopen)("rows made by other rules are named stale and still given", async () => {
+      await store.append(stampLines([opened]))
+      await store.close()
+      store = await reopen!({ ...plainRows, version: "newer" })
+      const { rows, stale } = await store.rows()
+      expect(rows.map((row) => row.job)).toEqual(["bakery"])
+      expect(stale).toEqual(["bakery"])
+      await store.renew(stale)
+      expect((await store.rows()).stale).toEqual([])
     })
 
     test.skipIf(!reopen)("what was added is still there for the next one to open it", async () => {

@@ -1,0 +1,30 @@
+/** A place in a query that moves on over what is read. Patterns are tried at the place itself and end at a word's end. */
+export class Cursor {
+  constructor(
+    /** Lower case, as long as the text it stands for. */
+    readonly text: string,
+    public at = 0,
+  ) {}
+
+  /** Moves over the pattern and the space behind it, or stays and gives null. */
+  take(pattern: string): RegExpExecArray | null {
+    const whole = new RegExp(`(?:${pattern})(?![\\p{L}\\p{N}])\\s*`, "uy")
+    whole.lastIndex = this.at
+    const match = whole.exec(this.text)
+    if (match) this.at += match[0].length
+    return match
+  }
+
+  /** Where what was read ends, without the space behind it. */
+  get end(): number {
+    return this.text.slice(0, this.at).trimEnd().length
+  }
+
+  /** Tries a reading; where it gives null, the cursor stands where it stood. */
+  attempt<T>(read: () => T | null): T | null {
+    const before = this.at
+    const result = read()
+    if (result === null) this.at = before
+    return result
+  }
+}

@@ -1,0 +1,92 @@
+/** All rows in memory, ready to be searched. A row that is put in again takes the place of the job's earlier one. */
+import type { JobRow } from "../record/JobRow"
+import type { Condition } from "./Condition"
+import { matches } from "./matches"
+import { splitWords } from "./splitWords"
+import { WordIndex } from "./WordIndex"
+
+/** What a list is ordered by: the day, newest first; the place by its name; or what most needs looking at. */
+export type Order = "newest" | "oldest" | "place" | "gravest"
+
+export interface Finder {
+  put(rows: readonly JobRow[]): void
+  /** Rows that meet all conditions, in order. */
+  find(conditions: readonly Condition[], order: Order): JobRow[]
+  /** Every item of every job, by how many jobs have it. */
+  items(): ReadonlyMap<string, number>
+  readonly size: number
+}
+
+const collator = new Intl.Collator("en-GB", { numeric: true, sensitivity: "base" })
+
+export const createFinder = (): Finder => {
+  /** A place once given stays; null where a later row of the same job stands further on. */
+  const rows: (JobRow | null)[] = []
+  const placeOf = new Map<string, number>()
+  const openedMs: number[] = []
+  const counts = new Map<string, number>()
+  const [placeWords, saidWords] = [new WordIndex(), new WordIndex()]
+  let byName: Map<string, number> | null = null
+
+  const count = (row: JobRow, by: 1 | -1) => {
+    for (const { item } of row.parts) counts.set(item, (counts.get(item) ?? 0) + by)
+  }
+  const putOne = (row: JobRow) => {
+    const before = placeOf.get(row.job)
+    if (before !== undefined) {
+      count(rows[before]!, -1)
+      rows[before] = null
+    }
+    const at = rows.push(row) - 1
+    placeOf.set(row.job, at)
+    openedMs.push(Date.parse(row.openedAt))
+    count(row, 1)
+    placeWords.add(at, splitWords(row.place))
+    saidWords.add(at, row.words.split(" "))
+  }
+  const holding = (condition: Extract<Condition, { kind: "words" }>): Uint8Array[] =>
+    condition.words.map((word) => {
+      const hits = new Uint8Array(rows.length)
+      if (condition.in !== "said") placeWords.mark(word, hits)
+      if (condition.in !== "place") saidWords.mark(word, hits)
+      return hits
+    })
+  const nameRank = (row: JobRow): number => {
+    if (!byName) {
+      const names = [...new Set(rows.flatMap((one) => (one ? [one.place] : [])))].sort(collator.compare)
+      byName = new Map(names.map((name, rank) => [name, rank]))
+    }
+    return byName.get(row.place)!
+  }
+  const newer = (a: number, b: number) => openedMs[b]! - openedMs[a]! || b - a
+  const compare: Record<Order, (a: number, b: number) => number> = {
+    newest: newer,
+    oldest: (a, b) => -newer(a, b),
+    place: (a, b) => nameRank(rows[a]!) - nameRank(rows[b]!) || newer(a, b),
+    gravest: (a, b) =>
+      rows[b]!.stops - rows[a]!.stops ||
+      rows[b]!.warns - rows[a]!.warns ||
+      rows[b]!.awaiting - rows[a]!.awaiting ||
+      newer(a, b),
+  }
+
+  return {
+    put(fresh) {
+      for (const row of fresh) putOne(row)
+      byName = null
+    },
+    find(conditions, order) {
+      const masks = conditions.flatMap((one) => (one.kind === "words" ? holding(one) : []))
+      const others = conditions.flatMap((one) => (one.kind === "words" ? [] : [one]))
+      const found: number[] = []
+      for (const [at, row] of rows.entries()) {
+        if (row && masks.every((mask) => mask[at]) && others.every((one) => matches(row, one))) found.push(at)
+      }
+      return found.sort(compare[order]).map((at) => rows[at]!)
+    },
+    items: () => new Map([...counts].filter(([, jobs]) => jobs > 0)),
+    get size() {
+      return placeOf.size
+    },
+  }
+}

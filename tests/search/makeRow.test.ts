@@ -1,0 +1,40 @@
+/** The row of a log: the sample job's values as its script says them. */
+import { readFileSync } from "node:fs"
+import { expect, test } from "vitest"
+import { readJobFile } from "../../src/record/jobFile"
+import { makeRow } from "../../src/search/makeRow"
+import { opened, stampLines, waterReading, waterSize } from "../record/someLines"
+
+const nothing = () => ({ stops: 0, warns: 0, kept: 0 })
+
+test("the sample job in a row", () => {
+  const file = readJobFile(readFileSync("samples/bakery.bothhands.jsonl", "utf8"))
+  if (!file.ok) throw new Error(file.because)
+  const row = makeRow(file.value.lines, nothing)!
+  expect(row).toMatchObject({ lines: file.value.lines.length, signedOff: false, awaiting: 0 })
+  expect(row.supply).toEqual({ arrangement: "TN-C-S", neutralMm2: 25 })
+  const parts = Object.fromEntries(row.parts.map(({ item, ...values }) => [item, values]))
+  expect(parts).toEqual({
+    earthing_conductor: { mm2: 16, lengthM: 3 },
+    test_leads: { ohms: 99900, limit: ">" },
+    gas: { mm2: 10, lengthM: 8, clampMm: 400, ohms: 0.02 },
+    water: { mm2: 10, lengthM: 26, clampMm: 300, ohms: 0.05 },
+  })
+  expect(row.words.split(" ")).toEqual(expect.arrayContaining(["gas", "square", "millimetres"]))
+  expect(new Set(row.words.split(" ")).size).toBe(row.words.split(" ").length)
+})
+
+test("a value that was taken back is not in the row; one that waits for a yes is, and is counted", () => {
+  const lines = stampLines([
+    opened,
+    waterSize(4),
+    { type: "withdrawn", entry: "bakery-1", because: "denied" },
+    waterReading(0.05),
+  ])
+  expect(makeRow(lines, nothing)).toMatchObject({ parts: [{ item: "water", ohms: 0.05 }], awaiting: 1 })
+  expect(makeRow(lines, nothing)?.parts[0]).not.toHaveProperty("mm2")
+})
+
+test("a log without its first line has no row", () => {
+  expect(makeRow(stampLines([waterSize(10)]), nothing)).toBeNull()
+})
