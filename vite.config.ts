@@ -3,6 +3,7 @@ import { fileURLToPath } from "node:url"
 import react from "@vitejs/plugin-react"
 import { defineConfig } from "vitest/config"
 import { offlineBuild } from "./src/app/offline/offlineBuild.ts"
+import { rulesVersion } from "./src/app/rulesVersion.ts"
 import { ClosingLine } from "./tests/closingLine.ts"
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url))
@@ -11,6 +12,7 @@ export default defineConfig({
   root: here("src/app"),
   base: "./",
   publicDir: here(".ear"),
+  define: { "import.meta.env.VITE_RULES": JSON.stringify(rulesVersion()) },
   plugins: [react(), offlineBuild()],
   build: { outDir: here("dist"), emptyOutDir: true, target: "es2022" },
   worker: { format: "es" },

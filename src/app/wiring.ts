@@ -5,6 +5,7 @@ import { createInterpreter } from "../interpret/createInterpreter"
 import { createIndexedDbStore } from "../record/indexedDbStore"
 import { createChecker } from "../rules/createChecker"
 import { findPack } from "../rules/packs"
+import { createRowMaker } from "../search/makeRow"
 import { chooseVoice } from "../speech/chooseVoice"
 import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
@@ -51,20 +52,22 @@ const createTools = () => {
   return { interpreter, tools }
 }
 
+/** Both sides write rows, so that the office's list is right whichever of them wrote last. */
+const createStore = ({ check }: Tools) =>
+  createIndexedDbStore("bothhands", createRowMaker(check, import.meta.env.VITE_RULES))
+
 /** What the office works with. */
-export const createDesk = (): Desk => ({
-  store: createIndexedDbStore(),
-  tools: createTools().tools,
-  now: localNow,
-  device: deviceName(),
-})
+export const createDesk = (): Desk => {
+  const { tools } = createTools()
+  return { store: createStore(tools), tools, now: localNow, device: deviceName() }
+}
 
 /** The session that the page runs on. */
 export const createSession = (): Session => {
   const { interpreter, tools } = createTools()
   const speaker = chooseVoice({ packFolder: assets.voice })
   return createSessionOf({
-    store: createIndexedDbStore(),
+    store: createStore(tools),
     tools,
     speaker,
     microphone: createOfflineListener({ assets: assets.ear }),

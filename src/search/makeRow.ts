@@ -1,25 +1,25 @@
 /**
- * A log shortened to the row that the list of all jobs is searched by. What rules find is judged by the caller, who also
- * knows which findings were kept on purpose.
+ * A log shortened to the row that the list of all jobs is searched by. What rules find in it is counted as the rules are
+ * now, so rows are of a version and are made anew when the rules change: see D28.
  */
+import type { Checked } from "../facts/Finding"
 import type { Item } from "../facts/Item"
+import type { Situation } from "../facts/Situation"
 import { awaitingYes, heldFact } from "../record/holding"
 import type { JobRecord } from "../record/JobRecord"
 import type { JobRow, PartRow } from "../record/JobRow"
 import type { LogLine } from "../record/LogLine"
 import { project } from "../record/project"
+import type { RowMaker } from "../record/RowMaker"
 import { summarise } from "../record/summarise"
+import { toSituation } from "../record/toSituation"
+import { isKept, isWarning, openWarnings } from "../record/warningKey"
 import { splitWords } from "./splitWords"
 
-/** How many findings stand open, by how grave they are, and how many were kept with a reason. */
-export interface Judged {
-  stops: number
-  warns: number
-  kept: number
-}
+type Check = (situation: Situation) => Checked
 
 /** Null for a log that does not say where the job is. */
-export const makeRow = (lines: readonly LogLine[], judge: (record: JobRecord) => Judged): JobRow | null => {
+export const makeRow = (lines: readonly LogLine[], check: Check): JobRow | null => {
   const summary = summarise(lines)
   if (!summary) return null
   const record = project(lines)
@@ -32,9 +32,20 @@ export const makeRow = (lines: readonly LogLine[], judge: (record: JobRecord) =>
     ...(opened?.copyOf && { copyOf: opened.copyOf }),
     supply: { ...(arrangement && { arrangement }), ...(neutralMm2 && { neutralMm2 }) },
     parts: record.items.filter((item) => item !== "supply").map((item) => toPart(record, item)),
-    ...judge(record),
+    ...countFindings(record, check),
     awaiting: awaitingYes(record).length,
     words: wordsOf(lines),
+  }
+}
+
+/** Findings that stand open, by how grave they are, and those that were kept with a reason. */
+const countFindings = (record: JobRecord, check: Check) => {
+  const { findings } = check(toSituation(record))
+  const open = openWarnings(record, findings)
+  return {
+    stops: open.filter((one) => one.severity === "stop").length,
+    warns: open.filter((one) => one.severity === "warn").length,
+    kept: findings.filter((one) => isWarning(one) && isKept(record, one)).length,
   }
 }
 
@@ -67,3 +78,9 @@ const wordsOf = (lines: readonly LogLine[]): string => {
   }
   return [...words].join(" ")
 }
+
+/** How a store makes its rows. `version` has to change with anything that may change what rules find. */
+export const createRowMaker = (check: Check, version: string): RowMaker => ({
+  version,
+  make: (lines) => makeRow(lines, check),
+})

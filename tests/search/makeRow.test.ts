@@ -2,10 +2,15 @@
 import { readFileSync } from "node:fs"
 import { expect, test } from "vitest"
 import { readJobFile } from "../../src/record/jobFile"
+import type { Draft } from "../../src/record/LogLine"
+import { project } from "../../src/record/project"
+import { toSituation } from "../../src/record/toSituation"
+import { warningKey } from "../../src/record/warningKey"
 import { makeRow } from "../../src/search/makeRow"
-import { opened, stampLines, waterReading, waterSize } from "../record/someLines"
+import { realTools } from "../realTools"
+import { entry, opened, stampLines, waterReading, waterSize } from "../record/someLines"
 
-const nothing = () => ({ stops: 0, warns: 0, kept: 0 })
+const nothing = () => ({ findings: [], missing: [] })
 
 test("the sample job in a row", () => {
   const file = readJobFile(readFileSync("samples/bakery.bothhands.jsonl", "utf8"))
@@ -37,4 +42,22 @@ test("a value that was taken back is not in the row; one that waits for a yes is
 
 test("a log without its first line has no row", () => {
   expect(makeRow(stampLines([waterSize(10)]), nothing)).toBeNull()
+})
+
+test("stops and warnings are counted as the rules find them, and a kept one apart", () => {
+  const { check } = realTools()
+  const supply: Draft[] = [
+    entry({ kind: "earthing_arrangement", value: "TN-C-S" }),
+    entry({ kind: "neutral_csa", value: 25, unit: "mm2" }),
+  ]
+  const small = stampLines([opened, ...supply, waterSize(4)])
+  expect(makeRow(small, check)).toMatchObject({ stops: 1, kept: 0 })
+  const stop = check(toSituation(project(small))).findings.find((one) => one.severity === "stop")!
+  const warning = warningKey(stop)
+  const answer: Draft[] = [
+    { type: "said", words: stop.spoken, warns: [warning] },
+    { type: "kept", warning, reason: "to be replaced" },
+  ]
+  const kept = stampLines(answer, "bakery", 4)
+  expect(makeRow([...small, ...kept], check)).toMatchObject({ stops: 0, kept: 1 })
 })
