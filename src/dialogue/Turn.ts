@@ -5,6 +5,7 @@
 import type { RecordedFact } from "../facts/Fact"
 import type { Draft, LogLine } from "../record/LogLine"
 import { applyLine } from "../record/project"
+import { reopeningFor } from "../record/reopening"
 import { assumedInstrument, toSituation } from "../record/toSituation"
 import { contextOf } from "./contextOf"
 import type { DialogueState } from "./DialogueState"
@@ -32,6 +33,8 @@ export class Turn {
 
   /** Adds a line to the log and to the record, and gives its id. */
   add(draft: Draft): string {
+    const reopening = reopeningFor(this.state.record, draft)
+    if (reopening) this.add(reopening)
     const { job, device, by, record } = this.state
     const id = this.tools.newId()
     const line = { v: 1, id, job: job ?? "", at: this.at, by, device, seq: record.nextSeq, ...draft } as LogLine

@@ -1,7 +1,7 @@
 /** What holds on a job, computed from its log. It is never stored: the log is. */
 import type { RecordedFact } from "../facts/Fact"
 import type { Item } from "../facts/Item"
-import type { AcceptedHow, Origin } from "./LogLine"
+import type { AcceptedHow, Origin, SignedFinding } from "./LogLine"
 
 /** One entry and what became of it. */
 export interface Held {
@@ -26,6 +26,25 @@ export interface SpokenWarning {
   kept: string | null
 }
 
+/** Somebody's signature under the record as it stood. */
+export interface Signature {
+  at: string
+  seq: number
+  role: string
+  name: string | null
+  /** What stood open or was kept when it was signed; null where that was not written down. */
+  findings: readonly SignedFinding[] | null
+}
+
+/** Why a signed job was opened again, and what had been signed. */
+export interface Reopening {
+  at: string
+  seq: number
+  by: string
+  because: string
+  signatures: readonly Signature[]
+}
+
 export interface JobRecord {
   job: string | null
   place: string
@@ -41,7 +60,11 @@ export interface JobRecord {
   /** Items in the order they were first named. */
   items: readonly Item[]
   warnings: readonly SpokenWarning[]
+  /** The last of the signatures that hold. */
   signedOff: { at: string; role: string; undone: readonly string[] } | null
+  /** Signatures that hold, one a role; a change takes all of them off. */
+  signatures: readonly Signature[]
+  reopenings: readonly Reopening[]
   /** Minutes between check-ins as last set and not stopped; null while they are off. */
   checkEveryMinutes: number | null
 }
@@ -59,4 +82,6 @@ export const emptyRecord: JobRecord = {
   warnings: [],
   signedOff: null,
   checkEveryMinutes: null,
+  signatures: [],
+  reopenings: [],
 }

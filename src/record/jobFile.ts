@@ -3,10 +3,9 @@
  * holds a log line and a hash over it and all before it; the last says how many there are. So a file that was cut is
  * known to be cut, one that was changed is known to be changed, and what stands before the fault can still be read.
  */
-import { sha256 } from "@noble/hashes/sha2.js"
-import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js"
 import { z } from "zod"
 import { done, type Outcome, refuse } from "../facts/Outcome"
+import { chainHead, chainOf, digestOf, linkOf, markOn, marksOf, type StruckLine } from "./chain"
 import { LogLine } from "./LogLine"
 
 /** The first line of a job file. */
@@ -21,21 +20,19 @@ export interface JobFile {
   job: string
   lines: LogLine[]
   faults: string[]
+  /** Utterances of which words were struck; their lines are proved by the mark and not by the chain alone. */
+  struck: number
 }
 
 /** Files over this size are not a job of one visit and are refused. */
 export const mostBytes = 64 * 1024 * 1024
 
-const link = (before: string, line: unknown) => bytesToHex(sha256(utf8ToBytes(before + JSON.stringify(line))))
-
 /** A job's lines as the text of a job file. */
 export const writeJobFile = (lines: readonly LogLine[]): string => {
-  const head = { format: "bothhands job", v: 1, job: lines[0]?.job ?? "" }
-  let hash = link("", head)
-  const rows = lines.map((line) => {
-    hash = link(hash, line)
-    return JSON.stringify({ line, hash })
-  })
+  const head = chainHead(lines[0]?.job ?? "")
+  const links = chainOf(lines)
+  const rows = lines.map((line, index) => JSON.stringify({ line, hash: links[index] }))
+  const hash = links.at(-1) ?? linkOf("", head)
   return `${[JSON.stringify(head), ...rows, JSON.stringify({ end: { lines: lines.length, hash } })].join("\n")}\n`
 }
 
@@ -47,15 +44,36 @@ const parseJson = (text: string): unknown => {
   }
 }
 
+const MarkRow = z.object({ line: LogLine.and(z.object({ type: z.literal("struck") })) })
+
 interface Reading {
   hash: string
+  marks: ReadonlyMap<string, StruckLine>
+  struck: number
   lines: LogLine[]
   faults: string[]
   ended: boolean
 }
 
-const readRow = (reading: Reading, text: string, number: number): void => {
-  const value = parseJson(text)
+/** Whether a line with struck words is what the mark says is left, in the place that the mark says. */
+const fitsMark = (mark: StruckLine, before: string, { line, hash }: z.infer<typeof JobFileRow>): boolean =>
+  mark.before === before && mark.link === hash && mark.left === digestOf(line)
+
+/** What is wrong with a row's place in the chain, or null. */
+const linkFault = (reading: Reading, row: z.infer<typeof JobFileRow>, line: LogLine, number: number) => {
+  if (line.type === "signed_off" && line.over !== undefined && line.over !== reading.hash)
+    return `Line ${number} signs another record than the one before it.`
+  const mark = markOn(line, reading.marks)
+  if (!mark) {
+    const fits = linkOf(reading.hash, row.line) === row.hash
+    return fits ? null : `Line ${number} was changed, or one before it is missing.`
+  }
+  reading.struck++
+  const fits = fitsMark(mark, reading.hash, row)
+  return fits ? null : `Line ${number} had words struck, and what is left of it is not what the mark says.`
+}
+
+const readRow = (reading: Reading, value: unknown, number: number): void => {
   const tail = JobFileTail.safeParse(value)
   if (tail.success) {
     reading.ended = true
@@ -71,8 +89,8 @@ const readRow = (reading: Reading, text: string, number: number): void => {
     reading.faults.push(`Line ${number} could not be read.`)
     return
   }
-  reading.hash = link(reading.hash, row.data.line)
-  if (reading.hash !== row.data.hash) reading.faults.push(`Line ${number} was changed, or one before it is missing.`)
+  const fault = linkFault(reading, row.data, line.data, number)
+  if (fault) reading.faults.push(fault)
   // The chain goes on from what the file claims, so that one changed line is reported once and not for ever after.
   reading.hash = row.data.hash
   reading.lines.push(line.data)
@@ -85,10 +103,13 @@ export const readJobFile = (text: string): Outcome<JobFile> => {
   const rows = text.split("\n")
   const head = JobFileHead.safeParse(parseJson(rows[0] ?? ""))
   if (!head.success) return refuse("This is not a Bothhands job file.")
-  const reading: Reading = { hash: link("", head.data), lines: [], faults: [], ended: false }
-  for (const [index, row] of rows.entries()) {
-    if (index > 0 && row.trim() !== "") readRow(reading, row, index + 1)
+  const values = rows.map((row) => (row.trim() === "" ? null : { value: parseJson(row) }))
+  // A mark comes after the line it is about, so all marks are looked for first.
+  const marks = marksOf(values.flatMap((row) => MarkRow.safeParse(row?.value).data?.line ?? []))
+  const reading: Reading = { hash: linkOf("", head.data), marks, struck: 0, lines: [], faults: [], ended: false }
+  for (const [index, row] of values.entries()) {
+    if (index > 0 && row) readRow(reading, row.value, index + 1)
   }
   if (!reading.ended) reading.faults.push("The file is cut: its end is missing.")
-  return done({ job: head.data.job, lines: reading.lines, faults: reading.faults })
+  return done({ job: head.data.job, lines: reading.lines, faults: reading.faults, struck: reading.struck })
 }

@@ -46,6 +46,17 @@ const everyAfter = (record: JobRecord, line: Extract<LogLine, { type: "check_in"
   return line.state === "set" ? (line.every ?? null) : record.checkEveryMinutes
 }
 
+const sign = (record: JobRecord, line: Extract<LogLine, { type: "signed_off" }>): JobRecord => {
+  const { at, seq, role, undone, name = null, findings = null } = line
+  const others = record.signatures.filter((one) => one.role !== role)
+  return { ...record, signedOff: { at, role, undone }, signatures: [...others, { at, seq, role, name, findings }] }
+}
+
+const reopen = (record: JobRecord, { at, seq, by, because }: Extract<LogLine, { type: "reopened" }>): JobRecord => {
+  const reopening = { at, seq, by, because, signatures: record.signatures }
+  return { ...record, signedOff: null, signatures: [], reopenings: [...record.reopenings, reopening] }
+}
+
 const applyByType = (record: JobRecord, line: LogLine): JobRecord => {
   switch (line.type) {
     case "job_opened":
@@ -63,9 +74,9 @@ const applyByType = (record: JobRecord, line: LogLine): JobRecord => {
     case "kept":
       return changeWarning(record, line.warning, { answered: "kept", kept: line.reason })
     case "signed_off":
-      return { ...record, signedOff: { at: line.at, role: line.role, undone: line.undone } }
+      return sign(record, line)
     case "reopened":
-      return { ...record, signedOff: null }
+      return reopen(record, line)
     case "check_in":
       return { ...record, checkEveryMinutes: everyAfter(record, line) }
     default:

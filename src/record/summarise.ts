@@ -1,5 +1,8 @@
-/** A job's log in one row, the same for every store. */
-import type { LogLine } from "./LogLine"
+/**
+ * A job's log in one row, the same for every store. What the office adds to a job does not take it up again: otherwise
+ * the worker's page would open with it and speak.
+ */
+import { type LogLine, officeRoles } from "./LogLine"
 import type { JobSummary } from "./Store"
 
 export const summarise = (lines: readonly LogLine[]): JobSummary | null => {
@@ -7,7 +10,8 @@ export const summarise = (lines: readonly LogLine[]): JobSummary | null => {
   const last = lines.at(-1)
   if (!opened || !last) return null
   const { job, place, at } = opened
-  return { job, place, openedAt: at, lastAt: last.at, lines: lines.length, inHand: last.type !== "put_away" }
+  const lastInField = lines.findLast((line) => !officeRoles.includes(line.by))
+  return { job, place, openedAt: at, lastAt: last.at, lines: lines.length, inHand: lastInField?.type !== "put_away" }
 }
 
 export const newestFirst = (a: JobSummary, b: JobSummary) => b.lastAt.localeCompare(a.lastAt)

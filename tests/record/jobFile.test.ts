@@ -9,7 +9,7 @@ const lines = stampLines([opened, waterSize(4), waterSize(10), waterReading(0.05
 const text = writeJobFile(lines)
 
 test("what was written is read back line for line, without a fault", () => {
-  expect(readJobFile(text)).toEqual({ ok: true, value: { job: "bakery", lines, faults: [] } })
+  expect(readJobFile(text)).toEqual({ ok: true, value: { job: "bakery", lines, faults: [], struck: 0 } })
 })
 
 test("the chain is SHA-256 as Node's own library computes it", () => {

@@ -1,0 +1,67 @@
+/**
+ * Which words of a sentence a value rests on. Word by word, from the end, one is left out and the rest is read again; it
+ * stays out where the value is still there. What remains is lit: words that are enough for the value, and none of which
+ * can be spared. So the light shows what the interpreter really used, with no second copy of its rules.
+ */
+import type { RecordedFact } from "../facts/Fact"
+import type { Heard } from "../facts/Heard"
+import type { Context, Interpretation } from "../facts/Interpretation"
+import type { Item } from "../facts/Item"
+
+export type Interpret = (heard: Heard, context: Context) => Interpretation
+
+/** A stretch of the text; the stretches of a sentence joined give its text. */
+export interface Span {
+  text: string
+  lit: boolean
+}
+
+/** Sentences of more words are shown without light: each word costs one more reading. */
+const mostWords = 40
+
+type ReadFact = Interpretation["facts"][number]
+
+const limitOf = (fact: object) => ("qualifier" in fact ? fact.qualifier : undefined)
+const subjectOf = (fact: object) => ("subject" in fact ? fact.subject : undefined)
+const kindOf = (fact: ReadFact) => (fact.kind === "correct" ? fact.field : fact.kind)
+
+const isSame = (fact: ReadFact, sought: RecordedFact): boolean =>
+  kindOf(fact) === sought.kind && fact.value === sought.value && limitOf(fact) === limitOf(sought)
+
+/** How the reading gives the value: as a fact of that part, as one without a part, or among what it asks; else null. */
+const gives = ({ facts, ask }: Interpretation, sought: RecordedFact): string | null => {
+  const found = facts.filter((fact) => isSame(fact, sought)).map(subjectOf)
+  if (found.includes(subjectOf(sought))) return "whole"
+  if (found.includes(undefined)) return "no part"
+  const isAsked = ask?.kind === sought.kind && (ask.candidates ?? []).some((one) => one === sought.value)
+  return isAsked ? "asked" : null
+}
+
+/** From knowing nothing to knowing what was asked: the first under which the sentence gives the value is taken. */
+const contextsOf = (sought: RecordedFact, item: Item | null): Context[] => {
+  const of = item ? { item } : {}
+  const asked = sought.kind === "step_done" ? `step:${sought.value}` : sought.kind
+  return [{}, of, { asked }, { ...of, asked }, { ...of, asked: "confirm", readback: sought }]
+}
+
+/** Words with the space after them, as they stand in the text. */
+const wordsOf = (text: string): string[] => text.match(/\S+\s*/g) ?? []
+
+const readAs = (text: string, heard: Heard): Heard => ({ ...heard, text, alternatives: [], words: [] })
+
+export const lightUp = (heard: Heard, fact: RecordedFact, item: Item | null, interpret: Interpret): Span[] => {
+  const words = wordsOf(heard.text)
+  const read = (text: string, context: Context) => gives(interpret(readAs(text, heard), context), fact)
+  const context = contextsOf(fact, item).find((one) => read(heard.text, one) !== null)
+  if (!context || words.length > mostWords) return [{ text: heard.text, lit: false }]
+  const how = read(heard.text, context)
+  const lit = words.map(() => true)
+  for (let at = words.length - 1; at >= 0; at--) {
+    lit[at] = false
+    const rest = words.filter((_, other) => lit[other]).join("")
+    lit[at] = read(rest, context) !== how
+  }
+  const lead = heard.text.slice(0, heard.text.length - words.join("").length)
+  const spans = words.map((text, at) => ({ text, lit: lit[at] === true }))
+  return lead ? [{ text: lead, lit: false }, ...spans] : spans
+}
