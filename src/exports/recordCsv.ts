@@ -1,14 +1,13 @@
 /**
  * The record as CSV (RFC 4180, CRLF, UTF-8 with a byte order mark so that spreadsheets read it as such): one row a value.
- * A limited value is the text "> 99900", never a bare number, so that no sum takes an over-range reading for a measured
- * one; and a value that was taken back leaves its row but not its figure.
+ * A value that was taken back leaves its row but not its figure, so that no sum counts it.
  */
 import Papa from "papaparse"
-import type { RecordedFact } from "../facts/Fact"
 import type { Finding } from "../facts/Finding"
 import { unitSign } from "../facts/unitOf"
 import type { Held } from "../record/JobRecord"
 import type { ExportedJob } from "./ExportedJob"
+import { itemWords, valueWords, whatOf } from "./factWords"
 import { type ValueTrail, valueTrails } from "./valueTrail"
 
 /** The columns, in order. */
@@ -33,32 +32,6 @@ export type CsvRow = Record<(typeof csvColumns)[number], string | number>
 /** What a spreadsheet would take for a formula, when a text starts with it; the wide forms are read like the narrow. */
 export const formulaStart = /^[=+\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20]/
 
-const kindNames: Record<RecordedFact["kind"], string> = {
-  conductor_csa: "conductor size",
-  neutral_csa: "neutral size",
-  service: "part",
-  length: "length",
-  distance: "clamp distance",
-  resistance: "resistance",
-  earthing_arrangement: "earthing arrangement",
-  fuse_rating: "fuse rating",
-  polarity: "polarity",
-  step_done: "step done",
-  survey: "survey",
-  note: "note",
-  time: "time",
-}
-
-const whatOf = (fact: RecordedFact) => (fact.kind === "time" ? fact.unit : kindNames[fact.kind])
-
-const cellOf = (fact: RecordedFact): string | number => {
-  if (fact.value === null) return "over range"
-  if ("qualifier" in fact && fact.qualifier) return `${fact.qualifier} ${fact.value}`
-  if (fact.kind === "step_done" || fact.kind === "service" || fact.kind === "survey")
-    return fact.value.replaceAll("_", " ")
-  return fact.value
-}
-
 const showFinding = (finding: Finding, job: ExportedJob): string => {
   const isWarning = finding.severity === "stop" || finding.severity === "warn"
   const state = isWarning ? (job.open.includes(finding) ? ", open" : ", kept on purpose") : ""
@@ -74,9 +47,9 @@ const rowOf = (trail: ValueTrail, job: ExportedJob): CsvRow => {
   return {
     place: job.record.place,
     job: job.record.job ?? "",
-    item: (held.item ?? "no part").replaceAll("_", " "),
+    item: itemWords(held.item),
     what: whatOf(held.fact),
-    value: holds ? cellOf(held.fact) : "",
+    value: holds ? valueWords(held.fact) : "",
     unit: holds ? unitSign(held.fact.kind) : "",
     state: trail.state,
     origin: trail.origin,
