@@ -27,6 +27,8 @@ const homeOf: Record<string, string[]> = {
   "chrono-node": ["interpret", "search"],
   soundswallower: ["speech"],
   dexie: ["record"],
+  pdfkit: ["exports"],
+  fontkit: ["exports"],
 }
 const pure = ["facts", "grammar", "interpret", "rules", "dialogue", "review", "exports", "search"]
 const rimGlobals =

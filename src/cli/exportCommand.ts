@@ -1,5 +1,5 @@
 /**
- * `export`: job files, one or many, as CSV, WebVTT and JSON with their schemas. Status 2 where any file could not be read
+ * `export`: job files, one or many, as CSV, WebVTT, a PDF report, and JSON with its schemas. Status 2 where any file could not be read
  * or written, else 1 where a stop is open or a file was damaged, else 0; the other files are exported all the same.
  */
 import { mkdir, readdir, realpath, stat } from "node:fs/promises"
@@ -25,16 +25,20 @@ export interface ExportOptions {
   csv?: boolean
   vtt?: boolean
   json?: boolean
+  pdf?: boolean
   schema?: boolean
   replace?: boolean
 }
 
-const formats = {
+type Format = "csv" | "vtt" | "json" | "pdf"
+
+const formats: Record<Format, (job: ExportedJob) => string | Promise<Uint8Array>> = {
   csv: recordCsv,
-  vtt: (job: ExportedJob) => saidVtt(job.lines, job.faults),
+  vtt: (job) => saidVtt(job.lines, job.faults),
   json: recordJson,
+  pdf: async (job) => (await import("./reportPdf")).reportPdf(job),
 }
-type Format = keyof typeof formats
+const allFormats = Object.keys(formats) as Format[]
 
 const ending = ".bothhands.jsonl"
 
@@ -99,7 +103,7 @@ const exportFile = async (file: string, { options, wanted, kept, taken, io }: Ru
   const refused: string[] = []
   for (const format of wanted) {
     const target = { folder: options.to, name: `${name}.${format}`, replace: options.replace ?? false, kept }
-    const outcome = await writeExport(formats[format](job.value), target)
+    const outcome = await writeExport(await formats[format](job.value), target)
     if (outcome.ok) written.push(target.name)
     else refused.push(outcome.because)
   }
@@ -138,7 +142,7 @@ export const exportCommand = async (
   options: ExportOptions,
   io: Console,
 ): Promise<ExitStatus> => {
-  const named = (["csv", "vtt", "json"] as const).filter((format) => options[format])
+  const named = allFormats.filter((format) => options[format])
   const everything = named.length === 0 && !options.schema
   const made = await mkdir(options.to, { recursive: true }).then(
     () => true,
@@ -157,7 +161,7 @@ export const exportCommand = async (
   const to = await realpath(options.to)
   const run: Run = {
     options: { ...options, to },
-    wanted: everything ? ["csv", "vtt", "json"] : named,
+    wanted: everything ? allFormats : named,
     kept,
     taken: new Set(),
     io,

@@ -90,11 +90,12 @@ program
 program
   .command("export")
   .argument("<path...>", "job files, or folders with job files (.bothhands.jsonl)")
-  .description("jobs as CSV, WebVTT and JSON with its schemas; all of them where none is named")
+  .description("jobs as CSV, WebVTT, a PDF report and JSON with its schemas; all of them where none is named")
   .requiredOption("--to <folder>", "where the files go")
   .option("--csv", "one row a value")
   .option("--vtt", "what was said, with times")
   .option("--json", "the record and its log")
+  .option("--pdf", "a report to read, print and sign")
   .option("--schema", "JSON Schemas of the job file and of the JSON")
   .option("--replace", "write over files that are there")
   .action((paths: string[], options) =>

@@ -21,14 +21,17 @@ const because: Record<string, string> = {
   EROFS: "the disk may not be written",
 }
 
-/** Writes the text, or says in plain words why not. */
-export const writeExport = async (text: string, { folder, name, replace, kept }: ExportTarget): Promise<Outcome> => {
+/** Writes the content, or says in plain words why not. */
+export const writeExport = async (
+  content: string | Uint8Array,
+  { folder, name, replace, kept }: ExportTarget,
+): Promise<Outcome> => {
   const path = resolve(join(folder, name))
   if (dirname(path) !== resolve(folder) || basename(path) !== name) return refuse(`${name}: it would leave the folder.`)
   if (kept.has(path)) return refuse(`${name}: it is itself one of the job files.`)
   const fresh = replace ? `${path}.new` : path
   try {
-    await writeFile(fresh, text, { flag: "wx" })
+    await writeFile(fresh, content, { flag: "wx" })
     if (replace) await rename(fresh, path)
     return done(undefined)
   } catch (error) {

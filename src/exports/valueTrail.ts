@@ -2,7 +2,7 @@
  * The way back from a value to what was said: the utterances it came from, what the app said next, and the values that
  * stood in its place before. An utterance that a damaged file has lost is told apart from one that said nothing.
  */
-import { heldIn, historyOf } from "../record/holding"
+import { allHeld } from "../record/holding"
 import type { Held } from "../record/JobRecord"
 import type { LogLine } from "../record/LogLine"
 import type { ExportedJob } from "./ExportedJob"
@@ -32,11 +32,16 @@ const stateOf = (held: Held, holds: boolean): ExportedValue["state"] => {
   return held.needsYes ? "waiting for a yes" : "just said"
 }
 
-const saidAfter = (ordered: readonly LogLine[], entry: string): string[] => {
-  const from = ordered.findIndex((line) => line.id === entry) + 1
-  const next = ordered.findIndex((line, index) => index >= from && line.type === "heard")
-  const between = ordered.slice(from, next < 0 ? undefined : next)
-  return between.flatMap((line) => (line.type === "said" ? [line.words] : []))
+/** By entry, what was said after it until something was heard. */
+const saidAfter = (ordered: readonly LogLine[]): Map<string, string[]> => {
+  const after = new Map<string, string[]>()
+  let said: string[] = []
+  for (const line of ordered.toReversed()) {
+    if (line.type === "heard") said = []
+    if (line.type === "said") said = [line.words, ...said]
+    if (line.type === "entry") after.set(line.id, said)
+  }
+  return after
 }
 
 const wordsOf = (held: Held, heard: ReadonlyMap<string, HeardLine>) => {
@@ -49,16 +54,21 @@ const wordsOf = (held: Held, heard: ReadonlyMap<string, HeardLine>) => {
 /** Every entry of the job with its way back, in the order of the log; earlier and withdrawn ones too. */
 export const valueTrails = ({ lines, record }: Pick<ExportedJob, "lines" | "record">): ValueTrail[] => {
   const ordered = [...lines].sort((a, b) => a.seq - b.seq)
+  const said = saidAfter(ordered)
+  const standing = new Map(allHeld(record).map((held) => [held.slot, held.entry]))
+  const earlier = new Map<string, Held[]>()
   const heard = new Map(ordered.flatMap((line) => (line.type === "heard" ? [[line.heard.id, line] as const] : [])))
   return record.entries.map((held) => {
-    const holds = heldIn(record, held.slot)?.entry === held.entry
+    const holds = standing.get(held.slot) === held.entry
+    const before = earlier.get(held.slot) ?? []
+    earlier.set(held.slot, [...before, held])
     return {
       held,
       holds,
       state: stateOf(held, holds),
       ...wordsOf(held, heard),
-      saidBack: saidAfter(ordered, held.entry),
-      earlier: historyOf(record, held),
+      saidBack: said.get(held.entry) ?? [],
+      earlier: before.filter((other) => other.seq < held.seq),
     }
   })
 }

@@ -17,8 +17,11 @@ export const heldFact = <Kind extends RecordedFact["kind"]>(record: JobRecord, i
 export const heldStep = (record: JobRecord, item: Item, step: Step) => heldIn(record, `${item}/step_done/${step}`)
 
 /** All entries that hold, oldest first. */
-export const allHeld = (record: JobRecord): Held[] =>
-  record.entries.filter((held) => heldIn(record, held.slot)?.entry === held.entry)
+export const allHeld = (record: JobRecord): Held[] => {
+  const last = new Map<string, string>()
+  for (const { slot, entry, withdrawn } of record.entries) if (withdrawn === null) last.set(slot, entry)
+  return record.entries.filter((held) => last.get(held.slot) === held.entry)
+}
 
 /** Entries that hold but still wait for a spoken or tapped yes. */
 export const awaitingYes = (record: JobRecord): Held[] =>

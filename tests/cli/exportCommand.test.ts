@@ -11,11 +11,12 @@ import {
 } from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
-import { afterAll, expect, test } from "vitest"
+import { afterAll, expect, test, vi } from "vitest"
 import { exportCommand } from "../../src/cli/exportCommand"
 import { logCommand } from "../../src/cli/logCommand"
 import { captureConsole } from "./captureConsole"
 
+vi.setConfig({ testTimeout: 60_000 })
 const root = mkdtempSync(join(tmpdir(), "bothhands-export-"))
 afterAll(() => rmSync(root, { recursive: true }))
 const sample = "samples/bakery.bothhands.jsonl"
@@ -26,6 +27,7 @@ test("all formats are written once, and again only when told to", async () => {
   expect(readdirSync(to).sort()).toEqual([
     "bakery.csv",
     "bakery.json",
+    "bakery.pdf",
     "bakery.vtt",
     "job-file-line.schema.json",
     "record.schema.json",
@@ -37,6 +39,13 @@ test("all formats are written once, and again only when told to", async () => {
   expect(readFileSync(join(to, "bakery.csv"), "utf8")).toBe("mine")
   expect(await exportCommand([sample], { to, replace: true }, captureConsole())).toBe(0)
   expect(readFileSync(join(to, "bakery.csv"), "utf8")).toContain("place,job")
+})
+
+test("a report is written as a PDF", async () => {
+  const to = join(root, "report")
+  expect(await exportCommand([sample], { to, pdf: true }, captureConsole())).toBe(0)
+  expect(readdirSync(to)).toEqual(["bakery.pdf"])
+  expect(readFileSync(join(to, "bakery.pdf")).subarray(0, 5).toString()).toBe("%PDF-")
 })
 
 test("a cut file is saved in part with status 1, and what is no job file gives status 2", async () => {

@@ -1,6 +1,6 @@
 /** What the rules say: open warnings first, those kept with a reason, notes; and apart, what fitted. */
 import type { Finding } from "../../facts/Finding"
-import { warningKey } from "../../record/warningKey"
+import { isWarning, warningKey } from "../../record/warningKey"
 import type { ExportedJob } from "../ExportedJob"
 import { momentWords } from "./momentWords"
 import { itemName } from "./quantity"
@@ -23,8 +23,6 @@ const marks: Record<Finding["severity"], { mark: Shape; words: string }> = {
   note: { mark: "note", words: "note" },
   ok: { mark: "fits", words: "fits" },
 }
-
-const isWarning = ({ severity }: Finding) => severity === "stop" || severity === "warn"
 
 const partOf = (finding: Finding): Cell => {
   const { mark, words } = marks[finding.severity]

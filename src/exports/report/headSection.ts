@@ -1,5 +1,8 @@
 /** The top of the report: what it is about, how it stands, by which edition it was looked at, and if the file was whole. */
 import { allHeld } from "../../record/holding"
+import type { JobRecord } from "../../record/JobRecord"
+import type { LogLine } from "../../record/LogLine"
+import { isWarning } from "../../record/warningKey"
 import { findPack } from "../../rules/packs"
 import type { ExportedJob } from "../ExportedJob"
 import { momentWords } from "./momentWords"
@@ -34,10 +37,38 @@ const detailsOf = (job: ExportedJob, madeAt: string): Cell[][] => {
     row("Job opened", record.openedAt ? momentWords(record.openedAt) : notSaid),
     row("Last line written", record.lastAt ? momentWords(record.lastAt) : notSaid),
     row("Written down by", rolesOf(job), `${count(lines.length, "line")} on ${count(devices, "device")}`),
-    row("Signed off", record.signedOff ? `${record.signedOff.role}, ${momentWords(record.signedOff.at)}` : "no"),
+    signedRow(record.signedOff),
+    ...eventRows(lines),
     row("Rules followed", rules.text, rules.under),
     row("Job's own number", record.job ?? notSaid),
     row("Report made", momentWords(madeAt)),
+  ]
+}
+
+const signedRow = (signed: JobRecord["signedOff"]): Cell[] => {
+  if (!signed) return [{ text: "Signed off" }, { text: "no" }]
+  const left = signed.undone.length > 0 ? `Left open then: ${signed.undone.join("; ")}` : "Nothing was named as open."
+  return [{ text: "Signed off" }, { text: `${signed.role}, ${momentWords(signed.at)}`, under: left }]
+}
+
+/** What else bears on how far the log can be trusted: second copies, a clock that went back, check-ins without an answer. */
+const eventRows = (lines: readonly LogLine[]): Cell[][] => {
+  const copy = lines.find((line) => line.type === "job_opened")?.copyOf
+  const clock = lines.filter((line) => line.type === "clock_back").length
+  const silent = lines.filter((line) => line.type === "check_in" && (line.state === "missed" || line.state === "alarm"))
+  return [
+    ...(copy ? [[{ text: "Second copy of" }, { text: copy }]] : []),
+    ...(clock > 0
+      ? [
+          [
+            { text: "Clock" },
+            { text: `The device's clock went back ${count(clock, "time")}; the lines are in their order.` },
+          ],
+        ]
+      : []),
+    ...(silent.length > 0
+      ? [[{ text: "Check-ins" }, { text: `${count(silent.length, "check-in")} without an answer.` }]]
+      : []),
   ]
 }
 
@@ -45,7 +76,7 @@ const standing = (job: ExportedJob): Block[] => {
   const { record, findings, open } = job
   const stops = open.filter((finding) => finding.severity === "stop").length
   const warns = open.length - stops
-  const warnings = findings.filter((finding) => finding.severity === "stop" || finding.severity === "warn").length
+  const warnings = findings.filter(isWarning).length
   const held = allHeld(record)
   const by = (how: string | null) => held.filter((one) => one.accepted === how)
   const waiting = by(null).filter((one) => one.needsYes).length

@@ -21,7 +21,7 @@ export const quantity = (fact: RecordedFact): string => {
   const qualifier = "qualifier" in fact ? fact.qualifier : undefined
   if (fact.kind === "resistance" && qualifier === ">") return `over range, > ${fact.value} ${unit}`
   if (qualifier) return `${noted[qualifier]} ${fact.value} ${unit}`
-  return `${valueWords(fact)} ${unit}`.trimEnd()
+  return unit === "" ? String(valueWords(fact)) : `${valueWords(fact)} ${unit}`
 }
 
 /** With a capital first letter. */

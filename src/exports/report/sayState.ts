@@ -1,5 +1,6 @@
 /** States of entries and items as a shape and its words. */
 import { allHeld } from "../../record/holding"
+import { isWarning } from "../../record/warningKey"
 import type { ExportedJob } from "../ExportedJob"
 import type { ValueTrail } from "../valueTrail"
 import type { Shape } from "./Report"
@@ -25,9 +26,7 @@ export const itemState = (item: string, job: ExportedJob): { mark: Shape; words:
   if (open.length > 0) return { mark: "warn", words: "warning open" }
   const held = allHeld(job.record).filter((one) => one.item === item)
   if (held.some((one) => one.needsYes && one.accepted === null)) return { mark: "waiting", words: "waits for a yes" }
-  const kept = job.findings.some(
-    (finding) => finding.item === item && (finding.severity === "stop" || finding.severity === "warn"),
-  )
+  const kept = job.findings.some((finding) => finding.item === item && isWarning(finding))
   if (kept) return { mark: "kept", words: "kept on purpose" }
   const told = held.some((one) => one.fact.kind !== "service")
   return told ? { mark: "yes", words: "on record" } : { mark: "bare", words: "nothing said yet" }

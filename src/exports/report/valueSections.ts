@@ -13,11 +13,20 @@ export const cameFrom = ({ origin, words }: ValueTrail): string => {
   return `${origin}: ${words.map((one) => (one === null ? "(an utterance that is not in the file)" : `“${one}”`)).join(" / ")}`
 }
 
-const rowOf = (trail: ValueTrail, day: string | null): Cell[] => [
+/** A long utterance that several values in a row came from is written out once. */
+const longWords = 160
+
+const wordsCell = (trail: ValueTrail, above: ValueTrail | undefined): Cell => {
+  const words = cameFrom(trail)
+  const isRepeated = words.length > longWords && above !== undefined && cameFrom(above) === words
+  return { text: isRepeated ? `${trail.origin}: the same words as in the row above` : words }
+}
+
+const rowOf = (trail: ValueTrail, above: ValueTrail | undefined, day: string | null): Cell[] => [
   { text: sentence(whatOf(trail.held.fact)) },
   { text: quantity(trail.held.fact) },
   { text: trail.state, mark: entryMark(trail.state) },
-  { text: cameFrom(trail) },
+  wordsCell(trail, above),
   { text: clockWords(trail.held.at, day) },
 ]
 
@@ -42,7 +51,7 @@ export const valueSections = (job: ExportedJob, trails: readonly ValueTrail[]): 
         kind: "table",
         heads: ["What", "Value", "How taken down", "Came from", "Time"],
         shares: [0.17, 0.21, 0.17, 0.35, 0.1],
-        rows: found.map((trail) => rowOf(trail, day)),
+        rows: found.map((trail, at) => rowOf(trail, found[at - 1], day)),
       },
     ]
   })

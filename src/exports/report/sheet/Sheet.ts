@@ -140,7 +140,8 @@ export const openSheet = (order: SheetOrder): Sheet => {
       doc.endMarkedContent()
     },
     picture: marked,
-    write,
+    // The space is not seen, and keeps the pieces of a picture's text apart for those who copy them.
+    write: (line, x, y) => write({ ...line, text: `${line.text} ` }, x, y),
   }
   return sheet
 }
