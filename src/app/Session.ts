@@ -61,6 +61,8 @@ export interface Session {
   hearSample(): void
   /** Saves the job file to the device's downloads. */
   saveJobFile(): void
+  /** Makes the PDF report of the job in hand and saves it to the device's downloads. */
+  saveReport(): void
   /** Takes in a job file; what is wrong with it becomes a notice. */
   openJobFile(file: File): void
   dismiss(notice: string): void

@@ -1,9 +1,12 @@
 /** A session out of its parts: the loop, the voice, the ear and the store behind one snapshot for the screen. */
 import { v7 } from "uuid"
+import type { Checked } from "../facts/Finding"
 import type { Heard } from "../facts/Heard"
+import type { JobRecord } from "../record/JobRecord"
 import { readJobFile, writeJobFile } from "../record/jobFile"
 import type { LogLine } from "../record/LogLine"
 import type { JobSummary } from "../record/Store"
+import { openWarnings } from "../record/warningKey"
 import { Ear } from "./Ear"
 import { HalfDuplex } from "./HalfDuplex"
 import { Loop } from "./Loop"
@@ -127,6 +130,11 @@ class LiveSession implements Session {
     void this.parts.store.read(job).then(({ lines }) => saveText(`${job}.bothhands.jsonl`, writeJobFile(lines)))
   }
 
+  saveReport: Session["saveReport"] = () => {
+    const { record, checked } = this.loop.state
+    if (record.job) void this.makeReport(record.job, record, checked)
+  }
+
   openJobFile: Session["openJobFile"] = (file) => void this.takeIn(file)
 
   dismiss: Session["dismiss"] = (notice) => {
@@ -207,6 +215,21 @@ class LiveSession implements Session {
     this.saying = words
     if (words) this.spoken = [...this.spoken, words]
     this.changed()
+  }
+
+  private async makeReport(job: string, record: JobRecord, { findings, missing }: Checked): Promise<void> {
+    try {
+      const [{ lines, damaged }, sources] = await Promise.all([
+        this.parts.store.read(job),
+        this.parts.store.sources(job),
+      ])
+      const lost = damaged > 0 ? [`${damaged} stored lines could not be read.`] : []
+      const faults = [...sources.flatMap((source) => source.faults), ...lost]
+      const { saveReport } = await import("./saveReport")
+      await saveReport({ lines, record, findings, open: openWarnings(record, findings), missing, faults })
+    } catch {
+      this.notify("trouble", "The report could not be made. Save the job file, and try again later.")
+    }
   }
 
   private notify(kind: Notice["kind"], words: string): void {

@@ -48,6 +48,7 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     listen: note("listen"),
     hearSample: note("hearSample"),
     saveJobFile: note("saveJobFile"),
+    saveReport: note("saveReport"),
     openJobFile: note("openJobFile"),
     dismiss: note("dismiss"),
   }

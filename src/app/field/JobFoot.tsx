@@ -23,6 +23,10 @@ export const JobFoot = ({ view, session }: { view: SessionView; session: Session
       <Icon name="file" />
       <span>Save the job file</span>
     </button>
+    <button type="button" onClick={() => session.saveReport()}>
+      <Icon name="file" />
+      <span>Save a report (PDF)</span>
+    </button>
     <Edition id={view.dialogue.record.pack} />
     <p className="quiet">
       Ear: {view.ear.name}. Voice: {view.voice.name ?? "none on this device, read the screen"}.

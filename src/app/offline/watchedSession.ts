@@ -41,6 +41,7 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
     listen: (on) => session.listen(on),
     hearSample: () => session.hearSample(),
     saveJobFile: () => session.saveJobFile(),
+    saveReport: () => session.saveReport(),
     openJobFile: (file) => session.openJobFile(file),
   }
 }

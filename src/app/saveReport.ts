@@ -1,0 +1,25 @@
+/**
+ * Makes a job's PDF report on the device and hands it to the browser as a download. The writer and its letters are heavy,
+ * so this file is imported, and they are fetched, only when somebody asks for a report.
+ */
+
+import letters from "dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url"
+import boldLetters from "dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url"
+import type { ExportedJob } from "../exports/ExportedJob"
+import { recordPdf } from "../exports/recordPdf"
+import { safeName } from "../exports/safeName"
+import { localNow } from "./localNow"
+import { saveText } from "./saveText"
+
+const fetchBytes = async (url: string): Promise<Uint8Array> => {
+  const answer = await fetch(url)
+  if (!answer.ok) throw new Error(`${url}: ${answer.status}`)
+  return new Uint8Array(await answer.arrayBuffer())
+}
+
+/** Rejects when the letters can be had neither from the network nor from what the device keeps. */
+export const saveReport = async (job: ExportedJob): Promise<void> => {
+  const [regular, bold] = await Promise.all([letters, boldLetters].map(fetchBytes))
+  const bytes = await recordPdf(job, { fonts: { regular: regular!, bold: bold! }, madeAt: localNow() })
+  saveText(`${safeName(job.record.place)}.pdf`, bytes as Uint8Array<ArrayBuffer>, "application/pdf")
+}
