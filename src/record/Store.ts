@@ -38,6 +38,11 @@ export interface Store {
    * the lines came from, are written with them or not at all.
    */
   append(lines: readonly LogLine[], from?: readonly Source[]): Promise<Outcome>
+  /**
+   * The only change to a stored line that there is: `left` takes the place of the line of its id, and `mark`, which says
+   * so, is added in the same stroke. Refused where no such line is stored, or where it is not in the same place.
+   */
+  strike(left: LogLine, mark: LogLine): Promise<Outcome>
   /** All lines of a job in the order of `seq`. An unknown job gives none. */
   read(job: string): Promise<FoundLog>
   /** Newest first; rows that are missing are made first. */

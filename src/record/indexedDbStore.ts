@@ -9,6 +9,7 @@ import { LogLine } from "./LogLine"
 import { makeRowBy, plainRows, type RowMaker } from "./RowMaker"
 import { Source } from "./Source"
 import type { FoundRows, Store } from "./Store"
+import { isSamePlace, notThere } from "./strike"
 import { newestFirst } from "./summarise"
 import { takenUp } from "./takenUp"
 
@@ -69,6 +70,22 @@ class IndexedDbStore implements Store {
         await database.sources.bulkAdd(from.filter((_, index) => known[index] === undefined))
       })
       return done(undefined)
+    } catch (error) {
+      return refuse(sayWhy(error))
+    }
+  }
+
+  async strike(left: LogLine, mark: LogLine): Promise<Outcome> {
+    const { database } = this
+    try {
+      return await database.transaction("rw", database.lines, database.rows, async () => {
+        const stored = LogLine.safeParse(await database.lines.get(left.id))
+        if (!stored.success || !isSamePlace(stored.data, left)) return refuse(notThere)
+        await database.lines.put(left)
+        await database.lines.add(mark)
+        await this.putRows([left.job])
+        return done(undefined)
+      })
     } catch (error) {
       return refuse(sayWhy(error))
     }

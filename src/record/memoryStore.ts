@@ -5,6 +5,7 @@ import type { LogLine } from "./LogLine"
 import { makeRowBy, plainRows, type RowMaker } from "./RowMaker"
 import type { Source } from "./Source"
 import type { Store } from "./Store"
+import { isSamePlace, notThere } from "./strike"
 import { newestFirst } from "./summarise"
 import { takenUp } from "./takenUp"
 
@@ -33,6 +34,20 @@ export const createMemoryStore = (maker: RowMaker = plainRows): Store => {
       }
       for (const job of new Set(fresh.map((line) => line.job))) makeRow(job)
       for (const source of from) if (!kept.has(source.id)) kept.set(source.id, structuredClone(source))
+      return done(undefined)
+    },
+    async strike(left, mark) {
+      const log = logs.get(left.job) ?? []
+      const at = log.findIndex((line) => isSamePlace(line, left))
+      if (at < 0) return refuse(notThere)
+      if (ids.has(mark.id) || isTaken(mark))
+        return refuse("Another window has already written to this job. Look again.")
+      ids.add(mark.id)
+      logs.set(
+        left.job,
+        [...log.with(at, structuredClone(left)), structuredClone(mark)].sort((a, b) => a.seq - b.seq),
+      )
+      makeRow(left.job)
       return done(undefined)
     },
     async read(job) {

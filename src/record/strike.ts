@@ -28,6 +28,13 @@ export interface Strike {
   sound: { start: number; end: number }
 }
 
+/** Why a store refuses to strike. */
+export const notThere = "That sentence is not stored on this device."
+
+/** Whether one line may take the place of the other: all that the log goes by is the same. */
+export const isSamePlace = (a: LogLine, b: LogLine): boolean =>
+  a.id === b.id && a.job === b.job && a.seq === b.seq && a.type === b.type && a.at === b.at
+
 interface PlacedWord extends HeardWord {
   from: number
   to: number

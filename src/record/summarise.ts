@@ -1,6 +1,6 @@
 /**
- * A job's log in one row, the same for every store. What the office adds to a job does not take it up again: otherwise
- * the worker's page would open with it and speak.
+ * A job's log in one row, the same for every store. A job that the office was the last to work on is in nobody's hand:
+ * otherwise the worker's page would open with it and speak.
  */
 import { type LogLine, officeRoles } from "./LogLine"
 import type { JobSummary } from "./Store"
@@ -10,8 +10,8 @@ export const summarise = (lines: readonly LogLine[]): JobSummary | null => {
   const last = lines.at(-1)
   if (!opened || !last) return null
   const { job, place, at } = opened
-  const lastInField = lines.findLast((line) => !officeRoles.includes(line.by))
-  return { job, place, openedAt: at, lastAt: last.at, lines: lines.length, inHand: lastInField?.type !== "put_away" }
+  const inHand = last.type !== "put_away" && !officeRoles.includes(last.by)
+  return { job, place, openedAt: at, lastAt: last.at, lines: lines.length, inHand }
 }
 
 export const newestFirst = (a: JobSummary, b: JobSummary) => b.lastAt.localeCompare(a.lastAt)

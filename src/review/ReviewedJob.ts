@@ -5,6 +5,7 @@ import type { JobRecord } from "../record/JobRecord"
 import type { LogLine } from "../record/LogLine"
 import { project } from "../record/project"
 import { toSituation } from "../record/toSituation"
+import { type Trust, trustOf } from "./trust"
 
 export interface ReviewedJob {
   /** In the order of `seq`. */
@@ -13,8 +14,8 @@ export interface ReviewedJob {
   checked: Checked
   /** Stored lines that could not be read. */
   damaged: number
-  /** What was wrong with the files that lines came from, in plain words. */
-  faults: readonly string[]
+  /** How far the log can be relied on, with what was wrong with the files that lines came from. */
+  trust: Trust
 }
 
 export type Check = (situation: Situation) => Checked
@@ -29,5 +30,6 @@ interface Found {
 export const reviewJob = ({ lines, damaged = 0, faults = [] }: Found, check: Check): ReviewedJob => {
   const ordered = [...lines].sort((a, b) => a.seq - b.seq)
   const record = project(ordered)
-  return { lines: ordered, record, checked: check(toSituation(record)), damaged, faults }
+  const trust = trustOf(ordered, faults, damaged)
+  return { lines: ordered, record, checked: check(toSituation(record)), damaged, trust }
 }

@@ -34,16 +34,8 @@ const findingPoints = ({ record, checked }: ReviewedJob): Point[] =>
     }
   })
 
-const damagePoints = ({ damaged, faults }: ReviewedJob): Point[] => {
-  const lost = damaged > 0 ? [`${damaged} stored ${damaged === 1 ? "line" : "lines"} could not be read.`] : []
-  return [...lost, ...faults].map((fault) => ({
-    key: `damage ${fault}`,
-    kind: "damage",
-    item: null,
-    held: null,
-    fault,
-  }))
-}
+const damagePoints = ({ trust }: ReviewedJob): Point[] =>
+  trust.faults.map((fault) => ({ key: `damage ${fault}`, kind: "damage", item: null, held: null, fault }))
 
 const entryChangedBy = (line: LogLine): string | null =>
   line.type === "entry" ? line.id : line.type === "withdrawn" ? line.entry : null

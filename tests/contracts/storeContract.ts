@@ -61,6 +61,37 @@ export const storeContract = (
       expect((await store.read("bakery")).lines.map((line) => line.id)).toEqual(["bakery-0", "bakery-1"])
     })
 
+    test("a line gives way to what is left of it and its mark, both or none", async () => {
+      const lines = stampLines([opened, waterSize(10)])
+      await store.append(lines)
+      const left = { ...lines[1]!, by: "struck" }
+      const mark = stampLines([{ type: "put_away" }], "bakery", 2)[0]!
+      expect((await store.strike(left, stampLines([{ type: "put_away" }], "bakery", 1)[0]!)).ok).toBe(false)
+      expect((await store.read("bakery")).lines).toEqual(lines)
+      expect(await store.strike(left, mark)).toEqual({ ok: true, value: undefined })
+      expect((await store.read("bakery")).lines).toEqual([lines[0], left, mark])
+    })
+
+    test.each([
+      ["another place", { seq: 7 }],
+      ["another job", { job: "hall" }],
+      ["no line", { id: "nobody" }],
+    ])("nothing is struck in %s", async (_, change) => {
+      const lines = stampLines([opened, waterSize(10)])
+      await store.append(lines)
+      const mark = stampLines([{ type: "put_away" }], "bakery", 2)[0]!
+      expect((await store.strike({ ...lines[1]!, ...change }, mark)).ok).toBe(false)
+      expect((await store.read("bakery")).lines).toEqual(lines)
+    })
+
+    test("a job that the office worked on last is in nobody's hand", async () => {
+      const lines = stampLines([opened, waterSize(10)])
+      await store.append(lines)
+      expect((await store.jobs())[0]?.inHand).toBe(true)
+      await store.append(stampLines([waterSize(16)], "bakery", 2).map((line) => ({ ...line, by: "office" })))
+      expect((await store.jobs())[0]?.inHand).toBe(false)
+    })
+
     test("jobs are listed newest first and kept apart", async () => {
       await store.append(stampLines([opened], "bakery"))
       await store.append(stampLines([opened, waterSize(6)], "hall"))

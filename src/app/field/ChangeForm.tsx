@@ -4,8 +4,8 @@
  */
 import { useState } from "react"
 import type { RecordedFact } from "../../facts/Fact"
-import { ChangeField } from "./ChangeField"
-import { type Draft, draftOf, parseDraft } from "./changeDraft"
+import { ChangeField } from "../parts/ChangeField"
+import { type Draft, draftOf, parseDraft } from "../parts/changeDraft"
 
 interface ChangeProps {
   fact: RecordedFact

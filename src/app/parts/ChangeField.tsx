@@ -1,8 +1,8 @@
 /** The field to change one kind of fact in: a list where only certain values exist, else a number or words. */
-import { Arrangement, type RecordedFact } from "../../facts/Fact"
+import { Arrangement, type RecordedFact, Survey } from "../../facts/Fact"
 import { sizesMm2 } from "../../facts/Quantity"
-import { showFact } from "../parts/showFact"
 import { type Draft, isNumeric } from "./changeDraft"
+import { showFact } from "./showFact"
 
 interface FieldProps {
   fact: RecordedFact
@@ -16,6 +16,7 @@ const choicesOf = (fact: RecordedFact): readonly (readonly [value: string, shown
   if (fact.kind === "conductor_csa" || fact.kind === "neutral_csa")
     return sizesMm2.map((mm2) => [String(mm2), `${mm2} mm²`] as const)
   if (fact.kind === "earthing_arrangement") return Arrangement.options.map((one) => [one, one] as const)
+  if (fact.kind === "survey") return Survey.options.map((value) => [value, showFact({ ...fact, value }).value] as const)
   return fact.kind === "polarity" ? (["correct", "reversed"] as const).map((one) => [one, one] as const) : null
 }
 

@@ -1,7 +1,7 @@
 /** What stands in the fields while a value is changed by hand, and its way back to a fact. */
 import { RecordedFact } from "../../facts/Fact"
 import { done, type Outcome, refuse } from "../../facts/Outcome"
-import { showFact } from "../parts/showFact"
+import { showFact } from "./showFact"
 
 export interface Draft {
   text: string
