@@ -17,9 +17,13 @@ const fetchBytes = async (url: string): Promise<Uint8Array> => {
   return new Uint8Array(await answer.arrayBuffer())
 }
 
-/** Rejects when the letters can be had neither from the network nor from what the device keeps. */
-export const saveReport = async (job: ExportedJob): Promise<void> => {
+/** The report's bytes. Rejects when the letters can be had neither from the network nor from what the device keeps. */
+export const makeReport = async (job: ExportedJob): Promise<Uint8Array<ArrayBuffer>> => {
   const [regular, bold] = await Promise.all([letters, boldLetters].map(fetchBytes))
   const bytes = await recordPdf(job, { fonts: { regular: regular!, bold: bold! }, madeAt: localNow() })
-  saveText(`${safeName(job.record.place)}.pdf`, bytes as Uint8Array<ArrayBuffer>, "application/pdf")
+  return bytes as Uint8Array<ArrayBuffer>
 }
+
+/** Rejects where the report cannot be made. */
+export const saveReport = async (job: ExportedJob): Promise<void> =>
+  saveText(`${safeName(job.record.place)}.pdf`, await makeReport(job), "application/pdf")

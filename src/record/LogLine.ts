@@ -98,12 +98,12 @@ export const LogLine = z.discriminatedUnion("type", [
   line("put_away", {}),
   line("reopened", { because: z.string() }),
   /**
-   * A private stretch was taken out of the text of an utterance. `before` and `link` are the hashes of the job file's
+   * A private stretch was taken out of the words of the line `of`. `before` and `link` are the hashes of the job file's
    * chain around the line as it first was, so that the chain goes on past it; `left` is the hash of what is left of it.
    */
   line("struck", {
-    heard: z.string(),
-    /** Characters of the text as it stood before, the second not included. */
+    of: z.string(),
+    /** Characters of the words as it stood before, the second not included. */
     from: z.number().int().nonnegative(),
     to: z.number().int().positive(),
     because: z.string().min(1).max(500),

@@ -7,7 +7,6 @@ import { sha256 } from "@noble/hashes/sha2.js"
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js"
 import type { LogLine } from "./LogLine"
 
-export type HeardLine = Extract<LogLine, { type: "heard" }>
 export type StruckLine = Extract<LogLine, { type: "struck" }>
 
 /** SHA-256, in hex, over what came before and one value as JSON. */
@@ -20,20 +19,16 @@ export const digestOf = (value: unknown): string => linkOf("", value)
 /** The first line of a job file, on which the chain hangs. */
 export const chainHead = (job: string) => ({ format: "bothhands job" as const, v: 1 as const, job })
 
-/** The last mark on each utterance of which something was struck, by the utterance's id. */
+/** The last mark on each line of which words were struck, by the line's id. */
 export const marksOf = (lines: readonly LogLine[]): ReadonlyMap<string, StruckLine> =>
-  new Map(lines.flatMap((line) => (line.type === "struck" ? [[line.heard, line] as const] : [])))
-
-/** The mark on a line, if words of it were struck. */
-export const markOn = (line: LogLine, marks: ReadonlyMap<string, StruckLine>): StruckLine | undefined =>
-  line.type === "heard" ? marks.get(line.heard.id) : undefined
+  new Map(lines.flatMap((line) => (line.type === "struck" ? [[line.of, line] as const] : [])))
 
 /** The link of every line, in the order given. */
 export const chainOf = (lines: readonly LogLine[]): string[] => {
   const marks = marksOf(lines)
   let before = linkOf("", chainHead(lines[0]?.job ?? ""))
   return lines.map((line) => {
-    before = markOn(line, marks)?.link ?? linkOf(before, line)
+    before = marks.get(line.id)?.link ?? linkOf(before, line)
     return before
   })
 }

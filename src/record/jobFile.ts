@@ -5,7 +5,7 @@
  */
 import { z } from "zod"
 import { done, type Outcome, refuse } from "../facts/Outcome"
-import { chainHead, chainOf, digestOf, linkOf, markOn, marksOf, type StruckLine } from "./chain"
+import { chainHead, chainOf, digestOf, linkOf, marksOf, type StruckLine } from "./chain"
 import { LogLine } from "./LogLine"
 
 /** The first line of a job file. */
@@ -20,7 +20,7 @@ export interface JobFile {
   job: string
   lines: LogLine[]
   faults: string[]
-  /** Utterances of which words were struck; their lines are proved by the mark and not by the chain alone. */
+  /** Lines of which words were struck; they are proved by the mark and not by the chain alone. */
   struck: number
 }
 
@@ -63,7 +63,7 @@ const fitsMark = (mark: StruckLine, before: string, { line, hash }: z.infer<type
 const linkFault = (reading: Reading, row: z.infer<typeof JobFileRow>, line: LogLine, number: number) => {
   if (line.type === "signed_off" && line.over !== undefined && line.over !== reading.hash)
     return `Line ${number} signs another record than the one before it.`
-  const mark = markOn(line, reading.marks)
+  const mark = reading.marks.get(line.id)
   if (!mark) {
     const fits = linkOf(reading.hash, row.line) === row.hash
     return fits ? null : `Line ${number} was changed, or one before it is missing.`

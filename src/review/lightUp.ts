@@ -62,6 +62,24 @@ export const lightUp = (heard: Heard, fact: RecordedFact, item: Item | null, int
     lit[at] = read(rest, context) !== how
   }
   const lead = heard.text.slice(0, heard.text.length - words.join("").length)
-  const spans = words.map((text, at) => ({ text, lit: lit[at] === true }))
-  return lead ? [{ text: lead, lit: false }, ...spans] : spans
+  const pieces = words.flatMap((word, at): Span[] => {
+    const space = word.slice(word.trimEnd().length)
+    const isLit = lit[at] === true
+    return [
+      { text: word.trimEnd(), lit: isLit },
+      { text: space, lit: isLit && lit[at + 1] === true },
+    ]
+  })
+  return joinAlike([{ text: lead, lit: false }, ...pieces])
+}
+
+/** Neighbours of one kind as one piece, so that a lit phrase has one line under it. */
+const joinAlike = (pieces: readonly Span[]): Span[] => {
+  const joined: Span[] = []
+  for (const { text, lit } of pieces) {
+    const last = joined.at(-1)
+    if (text !== "" && last?.lit === lit) last.text += text
+    else if (text !== "") joined.push({ text, lit })
+  }
+  return joined
 }

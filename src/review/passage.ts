@@ -3,9 +3,11 @@
  * next. An utterance that the log has lost is told apart from silence.
  */
 import type { Heard } from "../facts/Heard"
-import { type HeardLine, marksOf, type StruckLine } from "../record/chain"
+import { marksOf, type StruckLine } from "../record/chain"
 import type { Held } from "../record/JobRecord"
 import type { LogLine } from "../record/LogLine"
+
+type HeardLine = Extract<LogLine, { type: "heard" }>
 
 export interface Said {
   /** The utterance, or null where the log does not hold it. */
@@ -31,7 +33,7 @@ export const passageOf = (lines: readonly LogLine[], held: Held | null, question
   const heardLines = lines.filter((line): line is HeardLine => line.type === "heard")
   const sayOf = (id: string): Said => {
     const line = heardLines.find((one) => one.heard.id === id)
-    return { heard: line?.heard ?? null, id, at: line?.at ?? null, struck: marks.get(id) ?? null }
+    return { heard: line?.heard ?? null, id, at: line?.at ?? null, struck: (line && marks.get(line.id)) ?? null }
   }
   const ids = held ? (held.origin.by === "voice" ? held.origin.heard : []) : question ? [question] : []
   const start = held

@@ -12,7 +12,7 @@ export interface Trust {
   /** In plain words; none where the log is whole. */
   faults: string[]
   lines: number
-  /** Utterances of which words were struck. */
+  /** Lines of which words were struck. */
   struck: number
   /** The last hash of the chain. */
   end: string
@@ -37,7 +37,7 @@ export const trustOf = (lines: readonly LogLine[], faults: readonly string[], da
     state: worst.find((kind) => kinds.includes(kind)) ?? "whole",
     faults: all,
     lines: lines.length,
-    struck: new Set(lines.flatMap((line) => (line.type === "struck" ? [line.heard] : []))).size,
+    struck: new Set(lines.flatMap((line) => (line.type === "struck" ? [line.of] : []))).size,
     end: chainOf(lines).at(-1) ?? "",
   }
 }

@@ -18,8 +18,11 @@ const lines = bakery.value.lines.map((line): LogLine => {
   return { ...line, heard: { ...line.heard, text, words, alternatives: [`my doctor is ill ${text.slice(19)}`] } }
 })
 
+const lineOf = (heard: string): string =>
+  lines.find((line) => line.type === "heard" && line.heard.id === heard)?.id ?? ""
+
 const strikeOf = (log: readonly LogLine[], from = 0, to = secret.length) => {
-  const struck = strike(log, { heard: "line-2", from, to, because: "private" })
+  const struck = strike(log, { of: lineOf("line-2"), from, to, because: "private" })
   if (!struck.ok) throw new Error(struck.because)
   return struck.value
 }
@@ -45,7 +48,7 @@ test("the words are gone from the text, the other readings and the single words,
     },
   })
   expect(writeJobFile(struck)).not.toMatch(/daughter|doctor/)
-  expect(strikeOf(lines).sound).toEqual({ start: 0, end: 3.9 })
+  expect(strikeOf(lines).sound).toEqual({ heard: "line-2", start: 0, end: 3.9 })
 })
 
 test("a file saved after the strike reads as whole, and its chain is that of a file saved before", () => {
@@ -94,15 +97,29 @@ test("a signature over another record is noticed", () => {
 })
 
 test("what is not there cannot be struck", () => {
-  expect(strike(lines, { heard: "nobody", from: 0, to: 1, because: "x" }).ok).toBe(false)
-  expect(strike(lines, { heard: "line-2", from: 5, to: 5, because: "x" }).ok).toBe(false)
-  expect(strike(lines, { heard: "line-2", from: 0, to: 5000, because: "x" }).ok).toBe(false)
+  expect(strike(lines, { of: "nobody", from: 0, to: 1, because: "x" }).ok).toBe(false)
+  expect(strike(lines, { of: lineOf("line-2"), from: 5, to: 5, because: "x" }).ok).toBe(false)
+  expect(strike(lines, { of: lineOf("line-2"), from: 0, to: 5000, because: "x" }).ok).toBe(false)
 })
 
-test("places that repeat the words are found", () => {
-  const repeats = repeatsOf(lines, "line-2", "neutral twenty five")
-  expect(repeats.map((line) => line.type)).toContain("said")
-  expect(repeatsOf(lines, "line-2", secret)).toEqual([])
+test("places that repeat the words are found and can be struck as well", () => {
+  const [repeat, ...more] = repeatsOf(lines, lineOf("line-2"), "neutral twenty five")
+  expect(more).toEqual([])
+  const struck = strike(lines, { ...repeat!, because: "private" })
+  expect(struck).toMatchObject({
+    ok: true,
+    value: { left: { type: "said", words: "Supply [struck] square." }, sound: null },
+  })
+  expect(repeatsOf(lines, lineOf("line-2"), secret)).toEqual([])
+})
+
+test("words are struck out of a note, and never out of a measured value", () => {
+  const measured = lines.find((line) => line.type === "entry" && line.fact.kind === "neutral_csa")!
+  expect(strike(lines, { of: measured.id, from: 0, to: 1, because: "x" }).ok).toBe(false)
+  const fact = { kind: "note", value: `gate code and ${secret}` } as const
+  const note = LogLine.parse({ ...measured, id: "note", seq: 200, fact })
+  const struck = strike([...lines, note], { of: "note", from: 14, to: fact.value.length, because: "private" })
+  expect(struck).toMatchObject({ ok: true, value: { left: { fact: { value: "gate code and [struck]" } } } })
 })
 
 test("a file that is read and written again is the same, byte for byte", () => {

@@ -39,7 +39,7 @@ test.each([
 
 test("the pieces joined are the sentence, and a sentence that does not hold the value has no light", () => {
   const fact: RecordedFact = { kind: "length", value: 8, unit: "m", subject: "gas" }
-  for (const text of ["yes", "  gas, ten square.  Eight metres", ""]) {
+  for (const text of ["yes", "  gas, ten square.  Eight metres ", ""]) {
     expect(
       lightUp(heardAs(text), fact, "gas", tools.interpret)
         .map((span) => span.text)

@@ -1,35 +1,43 @@
-/** One job on the desk. */
-import { allHeld } from "../../../record/holding"
-import { project } from "../../../record/project"
-import { showFact } from "../../parts/showFact"
-import { showItem } from "../../parts/showItem"
-import { useOpened } from "../../parts/useOpened"
+/**
+ * One job on the desk: what needs eyes on the left, the one in hand on the right, everything by keys alone. On a narrow
+ * page one of the two is shown at a time.
+ */
+import type { Outcome } from "../../../facts/Outcome"
+import { Opening } from "../../Opening"
 import type { Desk } from "../Desk"
+import { DeskView } from "./DeskView"
+import type { SoundOf } from "./PlaySound"
+import { useReviewedJob } from "./useReviewedJob"
+import "./review.css"
 
 export interface JobReviewProps extends Desk {
   job: string
-  /** The role that lines added here are signed with in the log. */
+  /** The role that lines added here carry in the log. */
   by: string
   back: () => void
+  /** The sound of one utterance, where sound was kept. */
+  soundOf?: SoundOf
+  /** Takes a stretch of an utterance's sound away for good; seconds as in its words. */
+  silence?: (heard: string, start: number, end: number) => Promise<Outcome>
 }
 
-export const JobReview = ({ job, store, back }: JobReviewProps) => {
-  const log = useOpened(() => store.read(job))
-  if (log === null || log === "failed") return <p role="status">Reading the job.</p>
-  const record = project(log.lines)
-  return (
-    <main>
-      <h1>{record.place}</h1>
-      <button type="button" onClick={back}>
-        All jobs
-      </button>
-      <ul>
-        {allHeld(record).map((held) => (
-          <li key={held.entry}>
-            {held.item && showItem(held.item)} {showFact(held.fact).label} {showFact(held.fact).value}
-          </li>
-        ))}
-      </ul>
-    </main>
-  )
+const troubles = {
+  failed: "The job could not be read from this device’s storage. Load the page again.",
+  none: "No such job is stored on this device.",
+}
+
+export const JobReview = (props: JobReviewProps) => {
+  const desk = useReviewedJob(props, props.job)
+  const { found } = desk
+  if (found === "reading") return <Opening />
+  if (found === "failed" || found === "none")
+    return (
+      <main className="opening">
+        <p role="alert">{troubles[found]}</p>
+        <button type="button" onClick={props.back}>
+          All jobs
+        </button>
+      </main>
+    )
+  return <DeskView {...props} desk={desk} found={found} />
 }

@@ -1,0 +1,143 @@
+/**
+ * Takes private words out of a sentence for good. The words are chosen by their first and their last, so that it goes by
+ * keys alone; places that repeat them are named, since those stay.
+ */
+import { useEffect, useRef, useState } from "react"
+import type { Outcome } from "../../../facts/Outcome"
+import type { LogLine } from "../../../record/LogLine"
+import { repeatsOf, type Stretch, struckMark } from "../../../record/strike"
+import type { ReviewedJob } from "../../../review/ReviewedJob"
+
+interface StrikeProps {
+  line: Extract<LogLine, { type: "heard" }>
+  job: ReviewedJob
+  hasSound: boolean
+  strike: (stretches: readonly Stretch[]) => Promise<Outcome>
+  cancel: () => void
+}
+
+interface Place {
+  text: string
+  from: number
+  to: number
+}
+
+const placesIn = (text: string): Place[] =>
+  [...text.matchAll(/\S+/g)].map((found) => ({ text: found[0], from: found.index, to: found.index + found[0].length }))
+
+const WordChoice = ({ id, label, places, value, set }: WordProps) => (
+  <div>
+    <label htmlFor={id}>{label}</label>
+    <select id={id} value={value} onChange={(event) => set(Number(event.target.value))}>
+      {places.map((place, index) => (
+        <option key={place.from} value={index}>
+          {index + 1}. {place.text}
+        </option>
+      ))}
+    </select>
+  </div>
+)
+
+interface WordProps {
+  id: string
+  label: string
+  places: readonly Place[]
+  value: number
+  set: (index: number) => void
+}
+
+const placeNames: Partial<Record<LogLine["type"], string>> = {
+  heard: "another sentence",
+  said: "what the app said back",
+  entry: "a note",
+  kept: "the reason for keeping a warning",
+}
+
+type Repeat = ReturnType<typeof repeatsOf>[number]
+
+const Repeats = ({ job, repeats, also, setAlso }: RepeatsProps) => {
+  if (repeats.length === 0) return null
+  const kinds = repeats.map(({ of }) => job.lines.find((line) => line.id === of)?.type ?? "said")
+  const places = [...new Set(kinds.map((kind) => placeNames[kind] ?? kind))]
+  return (
+    <label className="role-choice">
+      <input type="checkbox" checked={also} onChange={(event) => setAlso(event.target.checked)} />
+      <span>Strike the same words also in {places.join(", in ")}</span>
+    </label>
+  )
+}
+
+interface RepeatsProps {
+  job: ReviewedJob
+  repeats: readonly Repeat[]
+  also: boolean
+  setAlso: (also: boolean) => void
+}
+
+export const StrikePanel = ({ line, job, hasSound, strike, cancel }: StrikeProps) => {
+  const { heard } = line
+  const places = placesIn(heard.text)
+  const [first, setFirst] = useState(0)
+  const [last, setLast] = useState(0)
+  const [reason, setReason] = useState("")
+  const [refused, setRefused] = useState("")
+  const form = useRef<HTMLFormElement>(null)
+  useEffect(() => form.current?.querySelector<HTMLElement>("select")?.focus(), [])
+  const from = places[first]?.from ?? 0
+  const to = places[Math.max(first, last)]?.to ?? 0
+  const [also, setAlso] = useState(true)
+  const repeats = repeatsOf(job.lines, line.id, heard.text.slice(from, to))
+  const submit = async () => {
+    if (reason.trim().length < 3) return setRefused("Say why, in a few words.")
+    const stretches = [{ of: line.id, from, to }, ...(also ? repeats : [])]
+    const outcome = await strike(stretches.map((one) => ({ ...one, because: reason.trim() })))
+    if (!outcome.ok) setRefused(outcome.because)
+  }
+  return (
+    <form
+      ref={form}
+      className="desk-panel"
+      aria-labelledby="panel-head"
+      onSubmit={(event) => {
+        event.preventDefault()
+        void submit()
+      }}
+    >
+      <h3 id="panel-head">Strike private words</h3>
+      <div className="word-choices">
+        <WordChoice id="strike-first" label="From" places={places} value={first} set={setFirst} />
+        <WordChoice id="strike-last" label="To" places={places} value={Math.max(first, last)} set={setLast} />
+      </div>
+      <p aria-live="polite">
+        It will read: “{heard.text.slice(0, from)}
+        <strong>{struckMark}</strong>
+        {heard.text.slice(to)}”
+      </p>
+      <Repeats job={job} repeats={repeats} also={also} setAlso={setAlso} />
+      <label htmlFor="desk-reason">Why</label>
+      <input
+        id="desk-reason"
+        value={reason}
+        maxLength={500}
+        required
+        autoComplete="off"
+        onChange={(event) => setReason(event.target.value)}
+      />
+      <p className="quiet">
+        The words{hasSound ? ", their sound" : ""} and the ear’s other readings of this sentence are gone from this
+        device for good; values stay. Files that were saved before still hold them.
+      </p>
+      <p className="refused" role="alert">
+        {refused}
+      </p>
+      <div className="desk-ways">
+        <button type="submit" className="main-button">
+          Strike for good
+        </button>
+        <button type="button" onClick={cancel}>
+          Not now
+        </button>
+      </div>
+    </form>
+  )
+}
