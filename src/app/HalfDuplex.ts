@@ -13,7 +13,17 @@ export interface DuplexHooks {
   deafen(): void
   undeafen(marginMs: number): void
   trouble(because: string): void
+  /** While on, what is said is as loud as the device can. */
+  loud(on: boolean): void
+  /** In a loud place every answer begins with a sound, and the words come after a pause. */
+  soundFirst(): boolean
 }
+
+/** Between the sound and the words in a loud place: long enough to turn an ear (our choice, no source). */
+export const turnMs = 450
+
+const withSoundFirst = (effects: readonly Effect[]): readonly Effect[] =>
+  effects[0]?.do === "sound" ? effects : [{ do: "sound", sound: "gotIt" }, ...effects]
 
 export class HalfDuplex {
   private queue: Promise<void> = Promise.resolve()
@@ -37,8 +47,9 @@ export class HalfDuplex {
 
   /** Resolves when all of it has been spoken or dropped. */
   speak(effects: readonly Effect[]): Promise<void> {
-    const loud = effects.filter((effect) => effect.do === "sound" || effect.do === "say")
-    if (loud.length === 0) return this.queue
+    const plain = effects.filter((effect) => effect.do === "sound" || effect.do === "say")
+    if (plain.length === 0) return this.queue
+    const loud = this.hooks.soundFirst() ? withSoundFirst(plain) : plain
     const { round } = this
     this.waiting += 1
     this.hooks.deafen()
@@ -67,10 +78,16 @@ export class HalfDuplex {
     if (!this.ready) return
     // Marks for the bench: how long the worker waits for an answer.
     performance.mark(`bothhands.${effect.do}`)
-    if (effect.do === "sound") return this.speaker.sound(effect.sound)
+    if (effect.do === "sound") {
+      await this.speaker.sound(effect.sound)
+      if (this.hooks.soundFirst()) await new Promise((fulfil) => setTimeout(fulfil, turnMs))
+      return
+    }
     if (effect.do !== "say") return
     const { round } = this
+    this.hooks.loud(effect.loud ?? false)
     const outcome = await this.speaker.say(effect.words)
+    this.hooks.loud(false)
     // A sentence that was cut short on purpose is no trouble.
     if (!outcome.ok && round === this.round) this.hooks.trouble(outcome.because)
   }

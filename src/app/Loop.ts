@@ -7,37 +7,48 @@ import type { DialogueEvent } from "../dialogue/DialogueEvent"
 import type { DialogueState } from "../dialogue/DialogueState"
 import type { Effect } from "../dialogue/Effect"
 import { emptyDialogue } from "../dialogue/emptyDialogue"
+import { tickInMs } from "../dialogue/loneWorker"
+import type { Preferences } from "../dialogue/Preferences"
 import { mostReminders, step } from "../dialogue/step"
 import { isWaitedFor } from "../dialogue/unanswered"
 import type { HalfDuplex } from "./HalfDuplex"
 import type { Parts } from "./Parts"
 import type { Unstamped } from "./Session"
-
-/** How long a warning may go unanswered, in silence, before it is said again. */
-export const remindAfterMs = 12_000
+import { preferencesOf } from "./settings/Settings"
 
 /** A hand is quicker than the voice: what is still waiting to be said gives way to the answer to it. */
 const isByHand = (event: DialogueEvent) =>
-  event.type === "heard" ? event.heard.engine === "typed" : event.type !== "waited" && event.type !== "opened"
+  event.type === "heard" ? event.heard.engine === "typed" : byHand.includes(event.type)
+const byHand: readonly DialogueEvent["type"][] = ["resumed", "tapped", "entered", "chose", "left"]
 
 export interface LoopHooks {
   changed(): void
   /** The store refused; the words are for the worker. */
   trouble(because: string): void
   expect(effect: Extract<Effect, { do: "expect" }>): void
+  /** The worker changed by voice how he is spoken to. */
+  prefer(preferences: Preferences): void
+  alarm(on: boolean): void
+  /** The job was put away by voice, and everything about it has been said. */
+  leave(): void
 }
 
 export class Loop {
   state: DialogueState
   private queue: Promise<void> = Promise.resolve()
   private reminder: ReturnType<typeof setTimeout> | undefined
+  private tick: ReturnType<typeof setTimeout> | undefined
 
   constructor(
     private readonly parts: Parts,
     private readonly voice: HalfDuplex,
     private readonly hooks: LoopHooks,
   ) {
-    this.state = emptyDialogue(parts.device)
+    this.state = this.empty()
+  }
+
+  private empty(): DialogueState {
+    return emptyDialogue(this.parts.device, undefined, preferencesOf(this.parts.settings.snapshot()))
   }
 
   /** Takes an event after all that came before it; resolves when its lines are stored and its words are under way. */
@@ -49,8 +60,9 @@ export class Loop {
   /** Puts the job away. Everything it said is already stored. */
   close(): void {
     clearTimeout(this.reminder)
+    clearTimeout(this.tick)
     this.voice.hush()
-    this.state = emptyDialogue(this.parts.device)
+    this.state = this.empty()
     this.hooks.changed()
   }
 
@@ -71,16 +83,32 @@ export class Loop {
     }
     this.state = state
     this.hooks.changed()
-    for (const effect of effects) if (effect.do === "expect") this.hooks.expect(effect)
+    for (const effect of effects) this.obey(effect)
     if (isByHand(event)) this.voice.hush()
     const spoken = this.voice.speak(effects)
     void spoken.then(() => this.remindLater())
+    if (effects.some((effect) => effect.do === "leave")) void spoken.then(() => this.hooks.leave())
+    this.tickLater()
+  }
+
+  private obey(effect: Effect): void {
+    if (effect.do === "expect") this.hooks.expect(effect)
+    else if (effect.do === "prefer") this.hooks.prefer(effect.preferences)
+    else if (effect.do === "alarm") this.hooks.alarm(effect.on)
+  }
+
+  /** The next check-in of a worker who is alone; it comes whatever else happens. */
+  private tickLater(): void {
+    clearTimeout(this.tick)
+    const ms = tickInMs(this.state.loneWorker, this.parts.now())
+    if (ms !== null) this.tick = setTimeout(() => void this.take({ type: "ticked" }), ms)
   }
 
   private remindLater(): void {
     clearTimeout(this.reminder)
     const { listening, reminders } = this.state
     if (!listening || reminders >= mostReminders || !isWaitedFor(this.state)) return
-    this.reminder = setTimeout(() => void this.take({ type: "waited" }), remindAfterMs)
+    const { reWarnSeconds } = this.parts.settings.snapshot()
+    this.reminder = setTimeout(() => void this.take({ type: "waited" }), reWarnSeconds * 1000)
   }
 }

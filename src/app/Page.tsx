@@ -1,6 +1,6 @@
 /**
- * The app from the first paint on: the opening screen until its session is there, or the office where the address says
- * so. The office opens without a session, so that looking at a job never takes it up or wakes the voice.
+ * The app from the first paint on: the field side, or the office where the address says so. The office opens without a
+ * session, so that looking at a job never takes it up or wakes the voice.
  */
 import { useEffect, useState } from "react"
 import { App } from "./App"
@@ -23,11 +23,7 @@ const Blank = ({ failed = false }: { failed?: boolean }) => (
   </div>
 )
 
-const Field = ({ openSession }: { openSession: () => Promise<Session> }) => {
-  const session = useOpened(openSession)
-  if (session === null || session === "failed") return <Blank failed={session === "failed"} />
-  return <App session={session} />
-}
+const Field = ({ openSession }: { openSession: () => Session }) => <App session={openSession()} />
 
 const Office = ({ openDesk, job }: { openDesk: () => Promise<Desk>; job: string | null }) => {
   const office = useOpened(() => openOffice(openDesk))
@@ -36,7 +32,8 @@ const Office = ({ openDesk, job }: { openDesk: () => Promise<Desk>; job: string 
 }
 
 interface PageProps {
-  openSession: () => Promise<Session>
+  /** The same session however often it is asked for. */
+  openSession: () => Session
   openDesk: () => Promise<Desk>
 }
 

@@ -5,11 +5,15 @@ import type { Context } from "../facts/Interpretation"
 import type { Store } from "../record/Store"
 import type { Listener } from "../speech/Listener"
 import type { Speaker } from "../speech/Speaker"
+import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
 export interface Parts {
   store: Store
   tools: Tools
   speaker: Speaker
+  settings: SettingsKeeper
+  /** While on, what is said is as loud as the device can. */
+  speakLoud(on: boolean): void
   /** The ear on the microphone. */
   microphone: Listener
   /** An ear that is given the sample recording instead, or null where there is none; `ended` is called at its end. */

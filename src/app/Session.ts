@@ -7,6 +7,7 @@ import type { DialogueState } from "../dialogue/DialogueState"
 import type { Heard } from "../facts/Heard"
 import type { JobSummary } from "../record/Store"
 import type { EarState } from "../speech/Listener"
+import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
 /** A plain sentence for the worker, such as a refused microphone. `trouble` stays until it is put right. */
 export interface Notice {
@@ -38,6 +39,8 @@ export interface SessionView {
   /** What the open job's values came from, by the ids that their origins name. */
   heard: Readonly<Record<string, Heard>>
   jobs: readonly JobSummary[]
+  /** A check-in went unanswered: to be seen and heard until it is answered. */
+  alarm: boolean
   notices: readonly Notice[]
 }
 
@@ -45,6 +48,7 @@ export interface SessionView {
 export type Unstamped<Event = DialogueEvent> = Event extends DialogueEvent ? Omit<Event, "at"> : never
 
 export interface Session {
+  readonly settings: SettingsKeeper
   subscribe(changed: () => void): () => void
   /** The same object until something changes. */
   snapshot(): SessionView
@@ -63,7 +67,11 @@ export interface Session {
   saveJobFile(): void
   /** Makes the PDF report of the job in hand and saves it to the device's downloads. */
   saveReport(): void
-  /** Takes in a job file; what is wrong with it becomes a notice. */
+  /** Saves the job files of all jobs on this device as one zip file. */
+  saveAllJobs(): void
+  /** Takes in a job file, or a zip file of them; what is wrong with it becomes a notice. */
   openJobFile(file: File): void
+  /** Speaks a sentence that belongs to no job: nothing is written. From a tap it wakes the voice. */
+  prompt(words: string): void
   dismiss(notice: string): void
 }

@@ -1,20 +1,23 @@
 /** A session out of its parts: the loop, the voice, the ear and the store behind one snapshot for the screen. */
 import { v7 } from "uuid"
-import type { Checked } from "../facts/Finding"
 import type { Heard } from "../facts/Heard"
-import type { JobRecord } from "../record/JobRecord"
-import { readJobFile, writeJobFile } from "../record/jobFile"
 import type { LogLine } from "../record/LogLine"
 import type { JobSummary } from "../record/Store"
-import { openWarnings } from "../record/warningKey"
 import { Ear } from "./Ear"
 import { HalfDuplex } from "./HalfDuplex"
+import { saveAll, saveJob, takeInFile } from "./jobFiles"
 import { Loop } from "./Loop"
 import type { Parts } from "./Parts"
+import { reportOf } from "./reportOf"
 import type { Notice, Session, SessionView } from "./Session"
-import { saveText } from "./saveText"
+import { preferenceKeys, preferencesOf } from "./settings/Settings"
+import type { SettingsKeeper } from "./settings/SettingsKeeper"
+
+/** How often the alarm of a check-in sounds. In between, the ear must have time to hear the answer. */
+const alarmEveryMs = 6000
 
 class LiveSession implements Session {
+  readonly settings: SettingsKeeper
   private readonly listeners = new Set<() => void>()
   private readonly voice: HalfDuplex
   private readonly ear: Ear
@@ -26,8 +29,10 @@ class LiveSession implements Session {
   private jobs: JobSummary[] = []
   private notices: Notice[] = []
   private view: SessionView | null = null
+  private alarm: ReturnType<typeof setInterval> | null = null
 
   constructor(private readonly parts: Parts) {
+    this.settings = parts.settings
     const trouble = (because: string) => this.notify("trouble", because)
     const changed = () => this.changed()
     const stumbled = (because: string) =>
@@ -41,10 +46,20 @@ class LiveSession implements Session {
       saying: (words) => this.hearMyself(words),
       deafen: () => this.ear.deafen(),
       undeafen: (marginMs) => this.ear.undeafen(marginMs),
+      loud: (on) => parts.speakLoud(on),
+      soundFirst: () => parts.settings.snapshot().soundFirst,
     })
     const expect = (effect: { context: Parameters<Parts["earGrammar"]>[0] }) =>
       void this.ear.expect(parts.earGrammar(effect.context))
-    this.loop = new Loop(parts, this.voice, { changed, trouble, expect })
+    this.loop = new Loop(parts, this.voice, {
+      changed,
+      trouble,
+      expect,
+      prefer: (preferences) => this.settings.change(preferences),
+      alarm: (on) => this.soundAlarm(on),
+      leave: () => this.putAway(),
+    })
+    this.settings.subscribe(() => this.followSettings())
     void this.wakeUp()
   }
 
@@ -67,6 +82,7 @@ class LiveSession implements Session {
       spoken: this.spoken,
       heard: this.heard,
       jobs: this.jobs,
+      alarm: this.alarm !== null,
       notices: this.notices,
     }
     return this.view
@@ -103,13 +119,7 @@ class LiveSession implements Session {
 
   closeJob: Session["closeJob"] = () => {
     void this.ear.stop()
-    void this.loop.take({ type: "left" }).then(() => {
-      this.loop.close()
-      this.spoken = []
-      this.heard = {}
-      this.phase = "start"
-      void this.readJobs()
-    })
+    void this.loop.take({ type: "left" }).then(() => this.putAway())
   }
 
   listen: Session["listen"] = (on) => {
@@ -125,17 +135,32 @@ class LiveSession implements Session {
   }
 
   saveJobFile: Session["saveJobFile"] = () => {
-    const { job } = this.loop.state
-    if (!job) return
-    void this.parts.store.read(job).then(({ lines }) => saveText(`${job}.bothhands.jsonl`, writeJobFile(lines)))
+    const { job, place, openedAt } = this.loop.state.record
+    if (job) void saveJob(this.parts.store, { job, place, openedAt: openedAt ?? this.parts.now() })
   }
 
   saveReport: Session["saveReport"] = () => {
-    const { record, checked } = this.loop.state
-    if (record.job) void this.makeReport(record.job, record, checked)
+    const { state } = this.loop
+    const failed = () => this.notify("trouble", "The report could not be made. Save the job file, and try again later.")
+    if (state.job) void reportOf(this.parts.store, state.job, state).catch(failed)
   }
+  saveAllJobs: Session["saveAllJobs"] = () =>
+    void saveAll(this.parts.store, this.parts.now().slice(0, 10)).then((saved) => {
+      if (saved.ok) this.notify("news", `All jobs were handed over as one file: ${saved.value}.`)
+      else this.notify("trouble", saved.because)
+    })
 
-  openJobFile: Session["openJobFile"] = (file) => void this.takeIn(file)
+  openJobFile: Session["openJobFile"] = (file) =>
+    void takeInFile(this.parts.store, file).then(async (taken) => {
+      for (const { ok, words } of taken) this.notify(ok ? "news" : "trouble", words)
+      await this.readJobs()
+    })
+
+  prompt: Session["prompt"] = (words) =>
+    void this.voice.wake().then(() => {
+      this.voice.hush()
+      return this.voice.speak([{ do: "say", words }])
+    })
 
   dismiss: Session["dismiss"] = (notice) => {
     this.notices = this.notices.filter((one) => one.id !== notice)
@@ -198,38 +223,35 @@ class LiveSession implements Session {
     void this.loop.take({ type: "heard", heard })
   }
 
-  private async takeIn(file: File): Promise<void> {
-    const read = readJobFile(await file.text())
-    if (!read.ok) return this.notify("trouble", `${file.name}: ${read.because}`)
-    const stored = await this.parts.store.append(read.value.lines)
-    if (!stored.ok) return this.notify("trouble", `${file.name}: ${stored.because}`)
-    const faults = read.value.faults.join(" ")
-    this.notify(
-      faults ? "trouble" : "news",
-      `${file.name}: ${read.value.lines.length} lines taken in. ${faults}`.trim(),
-    )
-    await this.readJobs()
+  private putAway(): void {
+    void this.ear.stop()
+    this.soundAlarm(false)
+    this.loop.close()
+    this.spoken = []
+    this.heard = {}
+    this.phase = "start"
+    void this.readJobs()
+  }
+
+  /** Preferences may be changed by voice or on the screen; whichever it was, the other is told. */
+  private followSettings(): void {
+    const preferences = preferencesOf(this.settings.snapshot())
+    const now = this.loop.state.preferences
+    const isNew = preferenceKeys.some((key) => preferences[key] !== now[key])
+    if (isNew && this.phase === "job") void this.loop.take({ type: "preferred", preferences })
+  }
+
+  private soundAlarm(on: boolean): void {
+    if (this.alarm !== null) clearInterval(this.alarm)
+    const sound = () => void this.voice.speak([{ do: "sound", sound: "warning" }])
+    this.alarm = on ? setInterval(sound, alarmEveryMs) : null
+    this.changed()
   }
 
   private hearMyself(words: string | null): void {
     this.saying = words
     if (words) this.spoken = [...this.spoken, words]
     this.changed()
-  }
-
-  private async makeReport(job: string, record: JobRecord, { findings, missing }: Checked): Promise<void> {
-    try {
-      const [{ lines, damaged }, sources] = await Promise.all([
-        this.parts.store.read(job),
-        this.parts.store.sources(job),
-      ])
-      const lost = damaged > 0 ? [`${damaged} stored lines could not be read.`] : []
-      const faults = [...sources.flatMap((source) => source.faults), ...lost]
-      const { saveReport } = await import("./saveReport")
-      await saveReport({ lines, record, findings, open: openWarnings(record, findings), missing, faults })
-    } catch {
-      this.notify("trouble", "The report could not be made. Save the job file, and try again later.")
-    }
   }
 
   private notify(kind: Notice["kind"], words: string): void {

@@ -6,6 +6,9 @@ import { createRoot } from "react-dom/client"
 import { openDesk } from "./openDesk"
 import { openSession } from "./openSession"
 import { Page } from "./Page"
+import type { Session } from "./Session"
+import { applyLook } from "./settings/applyLook"
+import { openSettings } from "./settings/SettingsKeeper"
 import "./look/tokens.css"
 import "./look/page.css"
 import "./look/controls.css"
@@ -16,9 +19,21 @@ import "./look/job.css"
 import "./look/warnings.css"
 import "./look/record.css"
 import "./look/picture.css"
+import "./look/settings.css"
+import "./look/sign.css"
+
+const settings = openSettings()
+applyLook(settings, document.documentElement)
+
+/** One session a page, however often it is drawn. */
+let session: Session | undefined
+const openOnce = () => {
+  session ??= openSession(settings)
+  return session
+}
 
 createRoot(document.getElementById("root")!).render(
   <StrictMode>
-    <Page openSession={openSession} openDesk={openDesk} />
+    <Page openSession={openOnce} openDesk={openDesk} />
   </StrictMode>,
 )

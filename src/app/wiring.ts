@@ -6,12 +6,14 @@ import { createIndexedDbStore } from "../record/indexedDbStore"
 import { createChecker } from "../rules/createChecker"
 import { findPack } from "../rules/packs"
 import { createRowMaker } from "../search/makeRow"
-import { chooseVoice } from "../speech/chooseVoice"
+import type { ChosenSpeaker } from "../speech/createSpeaker"
 import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
 import { createSessionOf } from "./createSessionOf"
+import { followedPack } from "./followedPack"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
+import type { Parts } from "./Parts"
 import type { Session } from "./Session"
 
 const grammarFiles = import.meta.glob<string>("../../grammars/**/*.{jsgf,tsv,txt}", {
@@ -25,8 +27,7 @@ const grammars = Object.fromEntries(
   Object.entries(grammarFiles).map(([path, text]) => [path.replace("../../grammars/", ""), text]),
 )
 
-const pack = "uk-bs7671"
-const assets = { ear: "./ear/", voice: "./voice/", sample: "./samples/bakery.wav" }
+const assets = { ear: "./ear/", sample: "./samples/bakery.wav" }
 
 /** A name for this device in the log, kept where the browser lets us; otherwise one for this visit. */
 const deviceName = (): string => {
@@ -43,7 +44,7 @@ const deviceName = (): string => {
 /** The interpreter, and what the loop and the office share. */
 const createTools = () => {
   const interpreter = createInterpreter(grammars)
-  const checker = createChecker(findPack(pack)!)
+  const checker = createChecker(findPack(followedPack.id)!)
   const tools: Tools = {
     interpret: (heard, context) => interpreter.interpret(heard, context),
     check: (situation) => checker.check(situation),
@@ -62,12 +63,15 @@ export const createDesk = (): Desk => {
   return { store: createStore(tools), tools, now: localNow, device: deviceName() }
 }
 
+/** What the start page has made already. */
+export type EarlyMade = Pick<Parts, "settings" | "speakLoud"> & { speaker: ChosenSpeaker }
+
 /** The session that the page runs on. */
-export const createSession = (): Session => {
+export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
   const { interpreter, tools } = createTools()
-  const speaker = chooseVoice({ packFolder: assets.voice })
   return createSessionOf({
     store: createStore(tools),
+    ...made,
     tools,
     speaker,
     microphone: createOfflineListener({ assets: assets.ear }),
@@ -76,7 +80,7 @@ export const createSession = (): Session => {
     earGrammar: (context) => interpreter.earGrammar(context),
     now: localNow,
     device: deviceName(),
-    pack,
+    pack: followedPack.id,
     voiceName: () => speaker.voiceName(),
     earName: "offline ear",
   })

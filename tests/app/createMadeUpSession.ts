@@ -1,5 +1,6 @@
 /** A session that shows one view and remembers what the screen asked of it. */
 import type { Session, SessionView } from "../../src/app/Session"
+import { SettingsKeeper } from "../../src/app/settings/SettingsKeeper"
 import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
 
 /** Everything at rest: no job, ear and voice ready. */
@@ -11,6 +12,7 @@ export const restingView: SessionView = {
   spoken: [],
   heard: {},
   jobs: [],
+  alarm: false,
   notices: [],
 }
 
@@ -31,6 +33,7 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     }
   return {
     asked,
+    settings: new SettingsKeeper(null),
     show(next) {
       view = next
       for (const changed of watchers) changed()
@@ -49,6 +52,8 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     hearSample: note("hearSample"),
     saveJobFile: note("saveJobFile"),
     saveReport: note("saveReport"),
+    saveAllJobs: note("saveAllJobs"),
+    prompt: note("prompt"),
     openJobFile: note("openJobFile"),
     dismiss: note("dismiss"),
   }

@@ -14,6 +14,8 @@ import "../../src/app/look/job.css"
 import "../../src/app/look/warnings.css"
 import "../../src/app/look/record.css"
 import "../../src/app/look/picture.css"
+import "../../src/app/look/settings.css"
+import "../../src/app/look/sign.css"
 import { createMadeUpSession } from "./createMadeUpSession"
 import { madeUpViews } from "./madeUpViews"
 

@@ -193,6 +193,24 @@ const busyJob = (): SessionView => {
   )
 }
 
+/** All that is open is named, and the loop asks whether to sign. */
+const signOffAsked = (): SessionView => {
+  const view = warningOpen()
+  const words = "Two open warnings, and eleven things not said. Sign off as it is?"
+  const question = { kind: "sign_off", item: null, words, because: "something is open", candidates: [], heard: [] }
+  return { ...view, dialogue: { ...view.dialogue, readBack: null, question, lastSaid: words } }
+}
+
+const signedOff = (): SessionView => {
+  const view = busyJob()
+  const signed = { at: "2026-03-02T10:12:00+00:00", role: "worker", undone: ["Water: reading."] }
+  const record = { ...view.dialogue.record, signedOff: signed }
+  return { ...view, dialogue: { ...view.dialogue, record, question: null, lastSaid: "Signed off." } }
+}
+
+/** A check-in went unanswered. */
+const alarm = (): SessionView => ({ ...emptyJob(), alarm: true })
+
 /** Every named state, ready to be shown. */
 export const madeUpViews = {
   opening: (): SessionView => ({ ...restingView, phase: "loading" }),
@@ -214,4 +232,7 @@ export const madeUpViews = {
   readingWaits,
   warningOpen,
   busyJob,
+  signOffAsked,
+  signedOff,
+  alarm,
 } satisfies Record<string, () => SessionView>

@@ -2,6 +2,7 @@
 import { act } from "react"
 import { createRoot, type Root } from "react-dom/client"
 import { App } from "../../src/app/App"
+import { laterScreens } from "../../src/app/laterScreens"
 import type { SessionView } from "../../src/app/Session"
 import { createMadeUpSession, type MadeUpSession } from "./createMadeUpSession"
 
@@ -9,7 +10,8 @@ let root: Root
 let page: HTMLElement
 
 /** Before each test. */
-export const layPage = (): void => {
+export const layPage = async (): Promise<void> => {
+  await Promise.all(Object.values(laterScreens).map((screen) => screen.fetch()))
   Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true })
   page = document.createElement("div")
   document.body.append(page)
@@ -29,6 +31,9 @@ export const open = (view: SessionView, screen = ""): MadeUpSession => {
   act(() => root.render(<App session={session} />))
   return session
 }
+
+/** Lets pass what the browser answers a little later. */
+export const settle = (): Promise<void> => act(async () => undefined)
 
 export const find = <Found extends Element = HTMLElement>(where: string): Found | null =>
   page.querySelector<Found>(where)

@@ -3,6 +3,7 @@ import { afterEach, expect, test, vi } from "vitest"
 import { createSessionOf } from "../../src/app/createSessionOf"
 import type { Parts } from "../../src/app/Parts"
 import type { Session } from "../../src/app/Session"
+import { SettingsKeeper } from "../../src/app/settings/SettingsKeeper"
 import { done, refuse } from "../../src/facts/Outcome"
 import { createMemoryStore } from "../../src/record/memoryStore"
 import type { Store } from "../../src/record/Store"
@@ -44,6 +45,8 @@ const makeParts = (store: Store = createMemoryStore()) => {
     store: counting,
     tools: { ...realTools(), newId: () => `id-${++count}` },
     speaker,
+    settings: new SettingsKeeper(null),
+    speakLoud: () => {},
     microphone,
     sample: null,
     earGrammar: (context) => realInterpreter().earGrammar(context),
@@ -127,11 +130,12 @@ test("a refused microphone is one plain notice, and typing still works", async (
 })
 
 test("a job file that is none becomes a notice and changes nothing", async () => {
-  const { parts, microphone } = makeParts()
+  const { parts, microphone, stored } = makeParts()
   const session = createSessionOf(parts)
   await startJob(session, microphone)
+  const before = stored.lines
   session.openJobFile(new File(["a,b,c"], "list.csv"))
   await until(() => session.snapshot().notices.length > 0)
   expect(session.snapshot().notices[0]!.words).toBe("list.csv: This is not a Bothhands job file.")
-  expect(session.snapshot().jobs).toHaveLength(0)
+  expect(stored.lines).toBe(before)
 })

@@ -1,7 +1,8 @@
 /** How values look on the screen. Units and signs are the SI's own (SI brochure, 9th edition: a space before the unit). */
 import fc from "fast-check"
 import { expect, test } from "vitest"
-import { showDate, showFact, showOhms } from "../../src/app/parts/showFact"
+import { showDate } from "../../src/app/parts/showDate"
+import { showFact, showOhms } from "../../src/app/parts/showFact"
 import type { RecordedFact } from "../../src/facts/Fact"
 
 const shown: [RecordedFact, string, string][] = [

@@ -1,6 +1,6 @@
 /**
- * What the built page makes a browser fetch before its start page can be used, compressed as a server would: first what
- * `index.html` names itself, then what that fetches by itself at once. Neither the ear pack nor the voice is in it.
+ * What the built page makes a browser fetch before its start page can be used, compressed as a server would, and then
+ * what it fetches by itself once that is drawn. Neither the ear pack nor the voice is in it.
  */
 import { existsSync, readFileSync } from "node:fs"
 import { dirname, join, posix } from "node:path"
@@ -22,7 +22,7 @@ const importedBy = (path: string): string[] =>
     .map(([, to]) => posix.join(dirname(path), to!))
     .filter((to) => existsSync(join(folder, to)))
 
-/** The built files that the first paint needs, and those that the start page needs on top, as paths below `dist`. */
+/** The built files that the start page needs, and those that a job, the office and the settings need on top. */
 export const startFiles = () => {
   const first = ["index.html", ...namedIn(readFileSync(join(folder, "index.html"), "utf8"))]
   const imported = new Set(first.filter((path) => path.endsWith(".js")).flatMap(importedBy))
@@ -34,7 +34,7 @@ export const run = async (): Promise<void> => {
   const { first, rest } = startFiles()
   const sum = (paths: Iterable<string>) => [...paths].reduce((total, path) => total + gzipBytes(path), 0)
   for (const path of first) print(path, gzipBytes(path))
-  print(`first paint: ${first.length} files`, sum(first))
-  for (const path of rest) print(`${path}, fetched beside the first paint`, gzipBytes(path))
-  print(`start page ready to use: ${first.length + rest.length} files`, sum([...first, ...rest]))
+  print(`start page ready to use: ${first.length} files`, sum(first))
+  for (const path of rest) print(`${path}, fetched once it is drawn, or when it is wanted`, gzipBytes(path))
+  print(`all of it: ${first.length + rest.length} files`, sum([...first, ...rest]))
 }

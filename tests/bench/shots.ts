@@ -23,6 +23,11 @@ const screens: readonly (readonly [view: string, screen: string])[] = [
   ["warningOpen", "findings"],
   ["busyJob", "now"],
   ["busyJob", "findings"],
+  ["signOffAsked", "sign-off"],
+  ["signedOff", "sign-off"],
+  ["warningOpen", "settings"],
+  ["start", "settings"],
+  ["alarm", "now"],
 ]
 
 const sizes = {
@@ -41,7 +46,7 @@ const shoot = async (context: BrowserContext, url: string, file: string) => {
   const page = context.pages()[0]!
   await page.goto("about:blank")
   await page.goto(url)
-  await page.locator("h1").first().waitFor()
+  await page.locator(url.includes("view=opening") ? ".opening" : ".job, .start").waitFor()
   await page.waitForTimeout(150)
   await page.screenshot({ path: file })
   console.log(file)

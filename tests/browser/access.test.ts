@@ -67,7 +67,7 @@ test("no fault under axe on any screen, in any theme", async () => {
       "gas ten square eight metres",
       "water four square",
     ])
-    for (const screen of ["now", "picture", "record", "findings"]) {
+    for (const screen of ["now", "picture", "record", "sign-off", "settings", "record", "findings"]) {
       await page.evaluate((name) => {
         location.hash = name
       }, screen)

@@ -1,13 +1,24 @@
-/** The place, with the way out of the job. */
+/** The place, with the ways to the settings and out of the job. */
 
 import { Brand } from "../parts/Brand"
 import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
+import type { JobScreen } from "./jobScreen"
 
-export const JobHead = ({ view, session }: { view: SessionView; session: Session }) => (
+interface HeadProps {
+  view: SessionView
+  session: Session
+  screen: JobScreen
+}
+
+export const JobHead = ({ view, session, screen }: HeadProps) => (
   <header className="job-head">
     <Brand />
     <h1>{view.dialogue.record.place}</h1>
+    <a className="button small-button" href="#settings" aria-current={screen === "settings" ? "page" : undefined}>
+      <Icon name="settings" />
+      <span>Settings</span>
+    </a>
     <button type="button" className="small-button" onClick={() => session.closeJob()}>
       <Icon name="leave" />
       <span>Leave</span>

@@ -9,6 +9,7 @@ const places: readonly (readonly [screen: JobScreen, words: string, icon: IconNa
   ["picture", "Picture", "picture"],
   ["record", "Record", "all"],
   ["findings", "Findings", "findings"],
+  ["sign-off", "Sign off", "sign"],
 ]
 
 const OpenCount = ({ count }: { count: number }) =>

@@ -6,6 +6,8 @@
 import { useState } from "react"
 import { useHash } from "../parts/useHash"
 import type { Session, SessionView } from "../Session"
+import { SettingsView } from "../settings/SettingsView"
+import { Alarm } from "./Alarm"
 import { Answers } from "./Answers"
 import { BondPicture } from "./BondPicture"
 import { Conversation } from "./Conversation"
@@ -18,6 +20,7 @@ import { jobScreenOf } from "./jobScreen"
 import { LiveWords } from "./LiveWords"
 import { Notices } from "./Notices"
 import { RecordList } from "./RecordList"
+import { SignOff } from "./SignOff"
 import { Typing } from "./Typing"
 import { useAnswerKeys } from "./useAnswerKeys"
 import { ValueSheet } from "./ValueSheet"
@@ -61,7 +64,7 @@ export const JobView = ({ view, session }: JobProps) => {
   const beside = screen === "now" || screen === "picture" || screen === "record"
   return (
     <div className="job" data-screen={screen}>
-      <JobHead view={view} session={session} />
+      <JobHead view={view} session={session} screen={screen} />
       <JobNav view={view} screen={screen} />
       <main className="job-columns">
         <div className="job-top">
@@ -71,13 +74,16 @@ export const JobView = ({ view, session }: JobProps) => {
         <Talk view={view} session={session} open={setChosen} />
         <Answers view={view} session={session} />
         {beside && <Shown view={view} session={session} open={setChosen} />}
-        {screen === "findings" && (
+        {!beside && (
           <div className="pane">
-            <Findings dialogue={dialogue} session={session} open={setChosen} />
+            {screen === "findings" && <Findings dialogue={dialogue} session={session} open={setChosen} />}
+            {screen === "sign-off" && <SignOff view={view} session={session} open={setChosen} />}
+            {screen === "settings" && <SettingsView view={view} session={session} />}
           </div>
         )}
       </main>
       {chosen !== null && <ValueSheet entry={chosen} view={view} session={session} close={() => setChosen(null)} />}
+      {view.alarm && <Alarm view={view} session={session} />}
       <LiveWords view={view} />
     </div>
   )

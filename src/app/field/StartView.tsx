@@ -1,5 +1,6 @@
 /** Before a job is open: where is it, take one up again, or hear how it goes. Tapping here also wakes voice and ear. */
 
+import { followedPack } from "../followedPack"
 import { Brand } from "../parts/Brand"
 import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
@@ -12,8 +13,8 @@ const Cautions = () => (
   <section className="cautions" aria-labelledby="cautions-head">
     <h2 id="cautions-head">Before you lean on it</h2>
     <p>
-      What you hear is advice from the edition that the job names, as it was published. Check the edition in force,
-      local rules and the network operator. The competent person decides and signs.
+      What you hear is advice from the edition <strong>{followedPack.edition}</strong>, as it was published. Check the
+      edition in force, local rules and the network operator. The competent person decides and signs.
     </p>
     <p>Nothing leaves this device: listening, checking and storing all happen here.</p>
   </section>
@@ -39,10 +40,12 @@ export const StartView = ({ view, session }: { view: SessionView; session: Sessi
   <main className="start">
     <header className="start-head">
       <Brand />
-      <div>
-        <h1>Bothhands</h1>
-        <p>Say what you fitted and what it read. Hear it back, checked.</p>
-      </div>
+      <h1>Bothhands</h1>
+      <a className="button small-button" href="#settings">
+        <Icon name="settings" />
+        <span>Settings</span>
+      </a>
+      <p>Say what you fitted and what it read. Hear it back, checked.</p>
     </header>
     <Notices view={view} session={session} />
     <EarLoading view={view} />

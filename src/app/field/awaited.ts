@@ -17,9 +17,12 @@ const showFacts = (facts: readonly RecordedFact[]): string | null => {
   return `${item ? `${showItem(item)}: ` : ""}${values.map(showValue).join(", ")}`
 }
 
+/** What the loop asks about before it does it. */
+const acts: Partial<Record<string, string>> = { sign_off: "signing off", start_over: "starting over" }
+
 /** "Water: size 4 mm²", or null where nothing waits for a yes. */
 export const awaited = ({ question, readBack, record }: DialogueState): string | null => {
-  if (question) return question.candidates.length === 1 ? showFacts(question.candidates) : null
+  if (question) return acts[question.kind] ?? (question.candidates.length === 1 ? showFacts(question.candidates) : null)
   if (!readBack?.needsYes) return null
   return showFacts(record.entries.filter((held) => readBack.entries.includes(held.entry)).map((held) => held.fact))
 }

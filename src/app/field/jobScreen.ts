@@ -1,6 +1,6 @@
 /** The screens of an open job, and which of them the address names. */
 
-export const jobScreens = ["now", "picture", "record", "findings"] as const
+export const jobScreens = ["now", "picture", "record", "findings", "sign-off", "settings"] as const
 export type JobScreen = (typeof jobScreens)[number]
 
 /** Anything unknown is the screen of the moment: a job in hand is never hidden by a wrong address. */

@@ -16,6 +16,7 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
   }
 
   return {
+    settings: session.settings,
     snapshot,
     subscribe: (changed) => {
       const leave = [session.subscribe(changed), watch.subscribe(changed)]
@@ -42,6 +43,8 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
     hearSample: () => session.hearSample(),
     saveJobFile: () => session.saveJobFile(),
     saveReport: () => session.saveReport(),
+    saveAllJobs: () => session.saveAllJobs(),
+    prompt: (words) => session.prompt(words),
     openJobFile: (file) => session.openJobFile(file),
   }
 }

@@ -20,6 +20,7 @@ export type IconName =
   | "settings"
   | "phone"
   | "lesson"
+  | "back"
 
 const lines: Record<IconName, string> = {
   yes: "M4 13l5.5 5.5L20 6.5",
@@ -40,6 +41,7 @@ const lines: Record<IconName, string> = {
   sign: "M4 20h16 M5 16l1-4L15.5 2.5l3 3L9 15Z",
   settings: "M4 7h9 M17 7h3 M13 4.5v5 M4 16h3 M11 16h9 M9 13.5v5",
   phone: "M7 3h3l1.5 5L9 9.5a11 11 0 0 0 5.5 5.5l1.5-2.5 5 1.5v3c0 2-1.5 3-3 3C10 20 4 14 4 6c0-1.5 1-3 3-3Z",
+  back: "M20 12H5 M11 6l-6 6 6 6",
   lesson: "M3 7l9-4 9 4-9 4Z M7 9.5v5.5c0 1.5 2.5 3 5 3s5-1.5 5-3V9.5 M21 7v6",
 }
 

@@ -4,6 +4,7 @@
  */
 import type { RecordedFact, Survey } from "../../facts/Fact"
 import type { Qualifier } from "../../facts/Quantity"
+import { showDate } from "./showDate"
 import { showItem } from "./showItem"
 import { showStep } from "./showStep"
 
@@ -29,15 +30,6 @@ export const showOhms = (ohms: number): string => {
 const showReading = (ohms: number | null, qualifier: Qualifier | undefined): string => {
   if (ohms === null) return "over range, limit not said"
   return qualifier === ">" ? `over range, > ${showOhms(ohms)}` : `${signOf(qualifier)}${showOhms(ohms)}`
-}
-
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
-
-/** "2026-03-02" as "2 Mar 2026"; anything else as it stands. */
-export const showDate = (date: string): string => {
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date)
-  const month = months[Number(parts?.[2]) - 1]
-  return parts && month ? `${Number(parts[3])} ${month} ${parts[1]}` : date
 }
 
 const surveys: Record<Survey, string> = {

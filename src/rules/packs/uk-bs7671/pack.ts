@@ -32,6 +32,7 @@ import { temperatureCoefficients } from "../../tables/temperatureCoefficients"
 import { touchVoltage } from "../../tables/touchVoltage"
 import { typicalZe } from "../../tables/typicalZe"
 import { universalRules } from "../../universal/universalRules"
+import { ukBs7671About } from "./about"
 import { clampNearEntry } from "./clampNearEntry"
 import { earthingConductorSize } from "./earthingConductorSize"
 import { electrodeOhms } from "./electrodeOhms"
@@ -44,13 +45,7 @@ import { supplementarySize } from "./supplementarySize"
 import { zeIsUsual } from "./zeIsUsual"
 
 export const ukBs7671: Pack = {
-  id: "uk-bs7671",
-  title: "United Kingdom, BS 7671",
-  edition: "BS 7671:2018+A2:2022",
-  newer:
-    "Amendment 4 was published on 15 April 2026 and the edition before it was withdrawn on 15 October 2026. No figure " +
-    "here was checked against it: look in the edition in force, and ask the network operator.",
-  thin: false,
+  ...ukBs7671About,
   rules: [
     mainBondSize,
     partNeedsBond,
