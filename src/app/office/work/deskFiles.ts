@@ -25,7 +25,7 @@ export const exportedJob = ({ lines, record, checked, trust }: ReviewedJob): Exp
 export const deskFiles: readonly DeskFile[] = [
   {
     name: "Job file",
-    words: "the whole log with its chain of hashes: the safe copy",
+    words: "the whole log with its chain of hashes: the copy to keep",
     ending: "bothhands.jsonl",
     type: "application/x-ndjson",
     make: async ({ lines }) => (await import("../../../record/jobFile")).writeJobFile(lines),

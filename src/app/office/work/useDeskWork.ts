@@ -12,7 +12,7 @@ import type { Change } from "../../../review/Change"
 import { type ChangeTools, draftChange } from "../../../review/draftChange"
 import type { ReviewedJob } from "../../../review/ReviewedJob"
 import { draftSignature, type SigningRole } from "../../../review/signing"
-import type { JobReviewProps } from "./JobReview"
+import type { JobReviewProps } from "./ReviewProps"
 import type { DeskJob } from "./useReviewedJob"
 
 const told: Record<Change["do"], string> = {
