@@ -1,11 +1,12 @@
 /**
- * Finds where rules match in a row of words. Every rule is tried at most once at each place (a packrat table), and an
- * alternative is only entered when its first words allow it, so the time is bounded by rules times words.
+ * Finds where rules match in a row of words, with their tags. Every rule is tried at most once at each place (a packrat
+ * table), and an alternative is only entered when its first words allow it, so the time is bounded by rules times words.
  * Where one rule reaches the same place in two ways, the reading with less doubt wins, then the one written first.
  */
 import { compileRules, type Node } from "./compileRules"
 import type { GrammarSet } from "./linkGrammars"
-import type { Match, PlacedTag, WordRow } from "./WordRow"
+import { WordIds } from "./WordIds"
+import type { Match, PlacedTag, WordForm, WordRow } from "./WordRow"
 
 interface TagList {
   tag: PlacedTag
@@ -18,20 +19,21 @@ interface Path {
   doubt: number
 }
 
-type RuleMatch = (rule: string, at: number) => readonly Path[]
-
 /** How many skippable words in a row may stand inside a phrase. */
-const longestSkip = 3
+export const longestSkip = 3
+
+const none: readonly Path[] = []
 
 export class GrammarMatcher {
+  readonly words = new WordIds()
   private readonly nodes: ReadonlyMap<string, Node>
 
   /** `givenRules` are full names of rules that the caller reads itself in text. */
   constructor(
     readonly set: GrammarSet,
-    givenRules: ReadonlySet<string>,
+    readonly givenRules: ReadonlySet<string>,
   ) {
-    this.nodes = compileRules(set, givenRules)
+    this.nodes = compileRules(set, givenRules, this.words)
   }
 
   /** Whether the rule can begin at this place at all: a quick look before a match is tried. */
@@ -42,138 +44,155 @@ export class GrammarMatcher {
 
   /** A session over one row of words, with its own table. */
   over(row: WordRow): { match(rule: string, at: number): readonly Match[] } {
-    const table = new Map<string, readonly Path[][]>()
-    const rowTable = (rule: string): Path[][] => {
-      const known = table.get(rule)
-      if (known) return known as Path[][]
-      const fresh: Path[][] = []
-      table.set(rule, fresh)
-      return fresh
-    }
-    const matchRule = (rule: string, at: number): readonly Path[] => {
-      const places = rowTable(rule)
-      const known = places[at]
-      if (known) return known
-      const given = row.given(rule, at)
-      const found = given
-        ? given.map((one) => ({ end: one.end, tags: listOf(one.tags), doubt: 0 }))
-        : this.matchNode(this.nodes.get(rule)!, at, row, matchRule)
-      places[at] = [...found]
-      return found
-    }
+    const session = new Session(this.nodes, row)
     return {
       match: (rule, at) =>
-        matchRule(rule, at).map((path) => ({ end: path.end, tags: arrayOf(path.tags), doubt: path.doubt })),
+        session.matchRule(rule, at).map((path) => ({ end: path.end, tags: arrayOf(path.tags), doubt: path.doubt })),
     }
   }
+}
 
-  private matchNode(node: Node, at: number, row: WordRow, matchRule: RuleMatch): readonly Path[] {
-    if (node.first && !canBegin(node.first, at, row)) return []
-    const { expansion } = node
-    switch (expansion.type) {
+class Session {
+  private readonly table = new Map<string, Array<readonly Path[] | undefined>>()
+
+  constructor(
+    private readonly nodes: ReadonlyMap<string, Node>,
+    private readonly row: WordRow,
+  ) {}
+
+  matchRule(rule: string, at: number): readonly Path[] {
+    const places = this.placesOf(rule)
+    const known = places[at]
+    if (known) return known
+    const given = this.row.given(rule, at)
+    const found = given
+      ? given.map((one) => ({ end: one.end, tags: listOf(one.tags), doubt: 0 }))
+      : this.match(this.nodes.get(rule)!, at)
+    places[at] = found
+    return found
+  }
+
+  private placesOf(rule: string): Array<readonly Path[] | undefined> {
+    const known = this.table.get(rule)
+    if (known) return known
+    const made: Array<readonly Path[] | undefined> = []
+    this.table.set(rule, made)
+    return made
+  }
+
+  private match(node: Node, at: number): readonly Path[] {
+    if (node.first && !canBegin(node.first, at, this.row)) return none
+    switch (node.type) {
       case "word":
-        return matchWord(expansion.word, at, row)
+        return this.matchWord(node.word, at)
       case "ref":
-        return matchRule(expansion.rule, at)
+        return this.matchRule(node.rule, at)
       case "choice":
-        return this.matchChoice(node, at, row, matchRule)
+        return this.matchChoice(node, at)
       case "sequence": {
         let paths: readonly Path[] = [{ end: at, tags: null, doubt: 0 }]
         for (const part of node.parts) {
-          paths = this.extend(at, paths, part, row, matchRule)
-          if (paths.length === 0) return []
+          paths = this.extend(at, paths, part)
+          if (paths.length === 0) return none
         }
         return paths
       }
       case "optional":
-        return best([...this.matchNode(node.parts[0]!, at, row, matchRule), { end: at, tags: null, doubt: 0 }])
-      case "repeat": {
-        const all: Path[] = expansion.least === 0 ? [{ end: at, tags: null, doubt: 0 }] : []
-        let edge: readonly Path[] = [{ end: at, tags: null, doubt: 0 }]
-        while (edge.length > 0) {
-          edge = this.extend(at, edge, node.parts[0]!, row, matchRule).filter(
-            (path) => !all.some((known) => known.end === path.end),
-          )
-          all.push(...edge)
-        }
-        return best(all)
+        return best([...this.match(node.parts[0]!, at), { end: at, tags: null, doubt: 0 }])
+      case "repeat":
+        return this.matchRepeat(node, at)
+      case "tagged": {
+        const paths = this.match(node.parts[0]!, at)
+        return paths.length === 0 ? none : paths.map((path) => withTags(path, node.tags, at))
       }
-      case "tagged":
-        return this.matchNode(node.parts[0]!, at, row, matchRule).map((path) => ({
-          ...path,
-          tags: expansion.tags.reduce<TagList | null>(
-            (before, text) => ({ tag: { text, from: at, to: path.end }, before }),
-            path.tags,
-          ),
-        }))
     }
   }
 
-  private matchChoice(node: Node, at: number, row: WordRow, matchRule: RuleMatch): readonly Path[] {
+  private matchWord(word: number, at: number): readonly Path[] {
+    if (at >= this.row.length) return none
+    for (const form of this.row.forms[at]!)
+      if (form.word === word) return [{ end: at + 1, tags: null, doubt: form.doubt }]
+    return none
+  }
+
+  private matchChoice(node: Node, at: number): readonly Path[] {
+    const parts = alternativesAt(node, at < this.row.length ? this.row.forms[at]! : [])
+    if (parts.length === 1) return this.match(parts[0]!, at)
     const found: Path[] = []
-    for (const part of alternativesAt(node, at, row))
-      found.push(...this.matchNode(node.parts[part]!, at, row, matchRule))
+    for (const part of parts) for (const path of this.match(part, at)) found.push(path)
     return best(found)
   }
 
-  private extend(
-    start: number,
-    paths: readonly Path[],
-    part: Node,
-    row: WordRow,
-    matchRule: RuleMatch,
-  ): readonly Path[] {
+  private matchRepeat(node: Node, at: number): readonly Path[] {
+    const empty: Path = { end: at, tags: null, doubt: 0 }
+    const all: Path[] = node.least === 0 ? [empty] : []
+    let edge: readonly Path[] = [empty]
+    while (edge.length > 0) {
+      edge = this.extend(at, edge, node.parts[0]!).filter((path) => !all.some((known) => known.end === path.end))
+      all.push(...edge)
+    }
+    return best(all)
+  }
+
+  private extend(start: number, paths: readonly Path[], part: Node): readonly Path[] {
     const longer: Path[] = []
-    for (const path of paths)
-      for (const next of this.continueFrom(start, path.end, part, row, matchRule))
-        longer.push({
-          end: next.end,
-          tags: next.tags ? joinTags(path.tags, next.tags) : path.tags,
-          doubt: Math.max(path.doubt, next.doubt),
-        })
+    for (const path of paths) this.continueFrom(start, path, part, longer)
     return best(longer)
   }
 
   /** Matches at the place itself or, inside a phrase, behind words that may be stepped over. An edge ends a phrase. */
-  private continueFrom(start: number, end: number, part: Node, row: WordRow, matchRule: RuleMatch): readonly Path[] {
-    const empty: readonly Path[] = part.nullable ? [{ end, tags: emptyTags(part, end), doubt: 0 }] : []
+  private continueFrom(start: number, path: Path, part: Node, longer: Path[]): void {
+    const { end } = path
     const inside = end > start
     for (let from = end; from <= end + longestSkip; from += 1) {
-      if (inside && row.isEdge(from)) return empty
-      const real = this.matchNode(part, from, row, matchRule).filter((path) => path.end > from)
-      if (real.length > 0) return [...real, ...empty]
-      if (!inside || from >= row.length || !row.isSkippable(from)) return empty
+      if (inside && this.row.isEdge(from)) break
+      const before = longer.length
+      for (const next of this.match(part, from)) if (next.end > from) longer.push(joined(path, next))
+      if (longer.length > before || !inside || from >= this.row.length || !this.row.isSkippable(from)) break
     }
-    return empty
+    if (part.nullable) longer.push(joined(path, { end, tags: emptyTags(part, end), doubt: 0 }))
   }
+}
+
+const joined = (path: Path, next: Path): Path => ({
+  end: next.end,
+  tags: next.tags ? joinTags(path.tags, next.tags) : path.tags,
+  doubt: Math.max(path.doubt, next.doubt),
+})
+
+function withTags(path: Path, texts: readonly string[], at: number): Path {
+  let { tags } = path
+  for (const text of texts) tags = { tag: { text, from: at, to: path.end }, before: tags }
+  return { end: path.end, tags, doubt: path.doubt }
 }
 
 /** A tag on a part that may be left out holds even when it is left out, as a tag on the phrase would. */
 function emptyTags(node: Node, at: number): TagList | null {
-  if (node.expansion.type !== "tagged") return null
-  return listOf(node.expansion.tags.map((text) => ({ text, from: at, to: at })))
+  if (node.type !== "tagged") return null
+  return listOf(node.tags.map((text) => ({ text, from: at, to: at })))
 }
 
-function canBegin(first: ReadonlySet<string>, at: number, row: WordRow): boolean {
-  return at < row.length && row.forms[at]!.some((form) => first.has(form.word))
+function canBegin(first: ReadonlySet<number>, at: number, row: WordRow): boolean {
+  if (at >= row.length) return false
+  for (const form of row.forms[at]!) if (first.has(form.word)) return true
+  return false
 }
 
 /** Alternatives that can begin here, in the order they were written. */
-function alternativesAt(node: Node, at: number, row: WordRow): readonly number[] {
-  const forms = at < row.length ? row.forms[at]! : []
-  const lists = forms.flatMap((form) => node.byFirst?.get(form.word) ?? [])
-  if (node.open.length === 0 && forms.length === 1) return lists
-  return [...new Set([...lists, ...node.open])].sort((one, other) => one - other)
-}
-
-function matchWord(word: string, at: number, row: WordRow): readonly Path[] {
-  if (at >= row.length) return []
-  const form = row.forms[at]!.find((one) => one.word === word)
-  return form ? [{ end: at + 1, tags: null, doubt: form.doubt }] : []
+function alternativesAt(node: Node, forms: readonly WordForm[]): readonly Node[] {
+  let only: readonly Node[] | undefined
+  let lists: Set<Node> | null = null
+  for (const form of forms) {
+    const list = node.byFirst.get(form.word)
+    if (!list || list === only) continue
+    if (!only) only = list
+    else lists = new Set([...(lists ?? only), ...list])
+  }
+  return lists ? node.parts.filter((part) => lists.has(part)) : (only ?? node.open)
 }
 
 function best(paths: readonly Path[]): readonly Path[] {
-  if (paths.length < 2) return paths
+  if (paths.length < 2 || areApart(paths)) return paths
   const kept = new Map<number, Path>()
   for (const path of paths) {
     const rival = kept.get(path.end)
@@ -182,11 +201,23 @@ function best(paths: readonly Path[]): readonly Path[] {
   return [...kept.values()]
 }
 
+/** Whether no two paths end at the same place, as is most common. */
+function areApart(paths: readonly Path[]): boolean {
+  for (let one = 1; one < paths.length; one += 1)
+    for (let other = 0; other < one; other += 1) if (paths[one]!.end === paths[other]!.end) return false
+  return true
+}
+
 function joinTags(before: TagList | null, after: TagList): TagList {
+  if (!before) return after
   return { tag: after.tag, before: after.before ? joinTags(before, after.before) : before }
 }
 
-const listOf = (tags: readonly PlacedTag[]) => tags.reduce<TagList | null>((before, tag) => ({ tag, before }), null)
+function listOf(tags: readonly PlacedTag[]): TagList | null {
+  let list: TagList | null = null
+  for (const tag of tags) list = { tag, before: list }
+  return list
+}
 
 function arrayOf(list: TagList | null): PlacedTag[] {
   const tags: PlacedTag[] = []

@@ -1,11 +1,12 @@
 /**
  * A row of words to be matched, as the grammar sees it: each place may be read in several ways, a caller may have read
- * some rules already (numbers, for one), and there are edges that no phrase may cross.
+ * some rules already (numbers, for one), and there are edges that no phrase may cross. Words are numbers (`WordIds`).
  */
 
 export interface WordForm {
-  word: string
-  /** 0 as written; higher the less this reading of the place can be trusted on its own. */
+  /** Number of the word; 0 for one that no rule holds. */
+  word: number
+  /** 0 as written; up to 3, higher the less this reading of the place can be trusted on its own. */
   doubt: number
 }
 

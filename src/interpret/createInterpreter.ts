@@ -6,13 +6,11 @@ import type { EarGrammar } from "../facts/EarGrammar"
 import type { Fact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Context, Interpretation } from "../facts/Interpretation"
-import { GrammarMatcher } from "../grammar/GrammarMatcher"
 import { buildEarGrammar } from "./buildEarGrammar"
 import { type Explanation, explainText } from "./explainText"
 import { type GrammarFiles, readGrammarFolder } from "./GrammarFolder"
 import { interpretText } from "./interpretText"
-import { numberRule } from "./islandRules"
-import { openWordBook } from "./WordBook"
+import { openLanguage } from "./Language"
 
 export interface Interpreter {
   /** Never throws. Text beyond `longestText` is refused with a question. */
@@ -30,7 +28,7 @@ const mostAlternatives = 4
 /** Reads the grammar files once. Throws only when they are broken. */
 export function createInterpreter(files: GrammarFiles): Interpreter {
   const folder = readGrammarFolder(files)
-  const language = { matcher: new GrammarMatcher(folder.set, new Set([numberRule])), book: openWordBook(folder) }
+  const language = openLanguage(folder)
   const read = (text: string, context: Context): Interpretation =>
     text.length > longestText ? tooLong() : interpretText(text, context, language)
   return {

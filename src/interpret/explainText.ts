@@ -1,7 +1,8 @@
 /** Why a text was read the way it was: its tokens, numbers and phrases, and what came of them. */
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { interpretText } from "./interpretText"
-import { type Language, readUtterance } from "./readUtterance"
+import type { Language } from "./Language"
+import { readUtterance } from "./readUtterance"
 
 export interface Explanation {
   words: readonly string[]

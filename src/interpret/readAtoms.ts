@@ -2,9 +2,11 @@
  * The smallest pieces of spoken and written numbers. Sound-alikes become digits only beside a point or before a unit or
  * "hundred"; a torn "fif teen" is put together; everything else is left alone, so that "for the gas" stays "for".
  */
+
+import { numberOf, type WordEntry } from "./Lexicon"
 import type { NumberRole } from "./readNumberWords"
 import { isEdgeGap, type Token } from "./Token"
-import type { WordBook } from "./WordBook"
+import type { Meaning, WordBook } from "./WordBook"
 
 export interface Atom {
   role: NumberRole | "figure" | "fraction"
@@ -28,47 +30,64 @@ const fractions: Readonly<Record<string, number>> = {
   "⅞": 0.875,
 }
 
-/** One entry per token: the atom that begins there, or null. `words` are the tokens after spelling is settled. */
-export function readAtoms(tokens: readonly Token[], words: readonly string[], book: WordBook): (Atom | null)[] {
-  const atoms = tokens.map((token, at) =>
-    atomOf(token, words[at]!, at, book, ["bs", "en", "iec", "iso"].includes(words[at - 1] ?? "")),
-  )
+/** The words of an utterance, with what is known of each. */
+export interface WordsRead {
+  tokens: readonly Token[]
+  /** The tokens after spelling is settled. */
+  words: readonly string[]
+  entries: readonly WordEntry[]
+}
+
+/** One entry per token: the atom that begins there, or null. Null when no token can be one. */
+export function readAtoms({ tokens, words, entries }: WordsRead, book: WordBook): (Atom | null)[] | null {
+  let mayCount = false
+  let hasPoint = false
+  let isAny = false
+  const atoms = entries.map((entry, at) => {
+    mayCount ||= entry.mayCount
+    hasPoint ||= entry.mayBePoint || entry.number?.role === "point"
+    const atom = tokens[at]!.isFigure ? figureAtom(words, at) : entry.number && atomOf(entry.number, entry.word, at)
+    isAny ||= atom !== null
+    return atom
+  })
+  if (!isAny && !mayCount) return null
   joinTorn(atoms, tokens, words)
-  readPoints(atoms, tokens, words, book)
-  readBesidePoint(atoms, tokens, words, book)
-  readBeforeUnit(atoms, tokens, words, book)
+  if (hasPoint) {
+    readPoints(atoms, tokens, words, book)
+    readBesidePoint(atoms, tokens, words, book)
+  }
+  if (mayCount) readBeforeUnit(atoms, tokens, words, book)
   return atoms
 }
 
-function atomOf(token: Token, word: string, at: number, book: WordBook, isStandard: boolean): Atom | null {
-  const place = { from: at, to: at + 1, isDoubtful: false }
+function figureAtom(words: readonly string[], at: number): Atom | null {
   // "BS 1361" is a standard, not a value.
-  if (token.isFigure && isStandard) return null
-  if (token.isFigure) {
-    const fraction = fractions[token.text]
-    return fraction === undefined
-      ? { role: "figure", value: Number.NaN, text: token.text, ...place }
-      : { role: "fraction", value: fraction, text: token.text, ...place }
+  if (at > 0 && /^(bs|en|iec|iso)$/.test(words[at - 1]!)) return null
+  const text = words[at]!
+  const fraction = fractions[text]
+  return {
+    role: fraction === undefined ? "figure" : "fraction",
+    value: fraction ?? Number.NaN,
+    text,
+    from: at,
+    to: at + 1,
+    isDoubtful: false,
   }
-  return wordAtom(word, place, book)
 }
 
-function wordAtom(word: string, place: { from: number; to: number; isDoubtful: boolean }, book: WordBook): Atom | null {
-  const known = book.numberWords.get(word) ?? plural(word, book)
-  if (known) return { ...known, text: word, ...place }
-  const glued =
-    /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(one|two|three|four|five|six|seven|eight|nine)$/.exec(word)
-  if (!glued) return null
-  const value = book.numberWords.get(glued[1]!)!.value + book.numberWords.get(glued[2]!)!.value
-  return { role: "teen", value, text: word, ...place }
-}
+const atomOf = ({ role, value }: { role: NumberRole; value: number }, text: string, at: number): Atom => ({
+  role,
+  value,
+  text,
+  from: at,
+  to: at + 1,
+  isDoubtful: false,
+})
 
-/** "thirty fives": sizes are said in the plural too. */
-function plural(word: string, book: WordBook) {
-  const known = /^(?!ones$|zeros$|noughts$|halves$)\w+s$/.test(word)
-    ? book.numberWords.get(word.replace(/(?:(?<=x)e|)s$/, "").replace(/tie$/, "ty"))
-    : undefined
-  return known && ["digit", "teen", "ty"].includes(known.role) ? known : undefined
+/** A sound-alike as the number word that it stands for. */
+function heardAtom(meaning: Meaning, at: number, book: WordBook, isDoubtful: boolean): Atom | null {
+  const number = numberOf(meaning.meant, book)
+  return number && { ...atomOf(number, meaning.meant, at), isDoubtful }
 }
 
 /** "fif teen", "six ty" and "four teen" are one word each. */
@@ -115,7 +134,7 @@ function readBesidePoint(
     if (atoms[at]) return true
     const meaning = book.soundAlikes.besidePoint.get(words[at] ?? "")
     if (!meaning) return false
-    atoms[at] = wordAtom(meaning.meant, { from: at, to: at + 1, isDoubtful: meaning.trust !== "sure" }, book)
+    atoms[at] = heardAtom(meaning, at, book, meaning.trust !== "sure")
     return atoms[at] !== null
   }
   for (let at = 0; at < atoms.length; at += 1) {
@@ -151,11 +170,7 @@ function readBeforeUnit(
       atoms[at + 1]?.role === "hundred" || (isUnit(next, book) && !["m", "a", "k", "own", "home"].includes(next))
     // Behind a number it may be its last digit or a small word: "twenty to metres".
     if (isCounted && words[at - 1] !== "a")
-      atoms[at] = wordAtom(
-        meaning.meant,
-        { from: at, to: at + 1, isDoubtful: meaning.trust !== "sure" || !!before },
-        book,
-      )
+      atoms[at] = heardAtom(meaning, at, book, meaning.trust !== "sure" || !!before)
   }
 }
 

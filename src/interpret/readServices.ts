@@ -9,7 +9,7 @@ import { isBond, knownServices } from "../facts/Item"
 import type { Mention } from "./assignSubjects"
 import type { Claim, ClaimDoubt } from "./Claim"
 import type { Clauses } from "./Clauses"
-import type { Language } from "./readUtterance"
+import type { Language } from "./Language"
 import type { Utterance } from "./Utterance"
 
 interface Site {

@@ -1,4 +1,5 @@
 /** The grammar reader on small grammars of its own: it knows no electricity. */
+import fc from "fast-check"
 import { expect, test } from "vitest"
 import { seededRandom } from "../../src/cli/grammarTools"
 import { flattenGrammar } from "../../src/grammar/flattenGrammar"
@@ -6,6 +7,7 @@ import { GrammarError } from "../../src/grammar/GrammarError"
 import { GrammarMatcher } from "../../src/grammar/GrammarMatcher"
 import { linkGrammars } from "../../src/grammar/linkGrammars"
 import { measureGrammar } from "../../src/grammar/measureGrammar"
+import { PhraseFinder } from "../../src/grammar/PhraseFinder"
 import { parseJsgf } from "../../src/grammar/parseJsgf"
 import { sampleRule } from "../../src/grammar/sampleRule"
 import type { WordRow } from "../../src/grammar/WordRow"
@@ -28,19 +30,21 @@ public <open> = open [the] <colours.colour> (door | doors) {act=open} [please]* 
 `
 const set = linkGrammars([parseJsgf(doors, "doors.jsgf"), parseJsgf(colours, "colours.jsgf")])
 
+const matcher = new GrammarMatcher(set, new Set())
+const formsOf = (words: readonly string[], from = matcher) =>
+  words.map((word) => [{ word: from.words.idOf(word), doubt: 0 }])
 const rowOf = (text: string, more: Partial<WordRow> = {}): WordRow => {
   const words = text.split(" ")
   return {
     length: words.length,
-    forms: words.map((word) => [{ word, doubt: 0 }]),
+    forms: formsOf(words),
     isSkippable: () => false,
     isEdge: () => false,
     given: () => undefined,
     ...more,
   }
 }
-const match = (text: string, more?: Partial<WordRow>) =>
-  new GrammarMatcher(set, new Set()).over(rowOf(text, more)).match("doors.open", 0)
+const match = (text: string, more?: Partial<WordRow>) => matcher.over(rowOf(text, more)).match("doors.open", 0)
 
 test("reads doc comments, examples, imports, weights, tags and repeats", () => {
   const file = parseJsgf(doors, "doors.jsgf")
@@ -72,25 +76,44 @@ test("steps over small words inside a phrase, but never over an edge", () => {
 })
 
 test("takes the reading with less doubt", () => {
-  const forms = [
-    [{ word: "open", doubt: 0 }],
-    [
-      { word: "read", doubt: 0 },
-      { word: "red", doubt: 2 },
-    ],
-    [{ word: "door", doubt: 0 }],
-  ]
+  const [open, read, red, door] = formsOf(["open", "read", "red", "door"]).flat()
+  const forms = [[open!], [read!, { ...red!, doubt: 2 }], [door!]]
   expect(match("x x x", { forms })[0]).toMatchObject({ end: 3, doubt: 2 })
 })
 
 test("a rule that the caller reads itself is asked for and not looked up", () => {
-  const matcher = new GrammarMatcher(set, new Set(["colours.colour"]))
-  const forms = [[{ word: "open", doubt: 0 }], [{ word: "<colours.colour>", doubt: 0 }], [{ word: "door", doubt: 0 }]]
+  const given = new GrammarMatcher(set, new Set(["colours.colour"]))
   const row = rowOf("open mauve door", {
-    forms,
+    forms: formsOf(["open", "<colours.colour>", "door"], given),
     given: (rule, at) => (rule !== "colours.colour" ? undefined : at === 1 ? [{ end: 2, tags: [] }] : []),
   })
-  expect(matcher.over(row).match("doors.open", 0)[0]).toMatchObject({ end: 3 })
+  expect(given.over(row).match("doors.open", 0)[0]).toMatchObject({ end: 3 })
+  const finder = new PhraseFinder(given, ["doors.open"])
+  const classes = ["open", "mauve", "door"].map((word) => finder.classOf(formsOf([word], given).flat(), false))
+  const found = finder.find({ classes, givenEnds: [0, 2, 0], isEdge: () => false })
+  expect(found).toEqual([{ rule: 0, from: 0, to: 3, doubt: 0 }])
+})
+
+test("the walk over all rules at once finds what the matcher finds rule by rule", () => {
+  const finder = new PhraseFinder(matcher, ["doors.open", "colours.colour"])
+  const words = fc.constantFrom("open", "the", "er", "red", "light", "green", "door", "doors", "please", "shut", "moon")
+  fc.assert(
+    fc.property(fc.array(words, { maxLength: 9 }), fc.nat(9), (said, edge) => {
+      const isEr = (at: number) => said[at] === "er"
+      const row = rowOf(said.join(" "), { length: said.length, isSkippable: isEr, isEdge: (at) => at === edge })
+      const session = matcher.over({ ...row, forms: formsOf(said) })
+      const slowly = said.flatMap((_, from) =>
+        ["doors.open", "colours.colour"].flatMap((name, rule) =>
+          session.match(name, from).map(({ end, doubt }) => ({ rule, from, to: end, doubt })),
+        ),
+      )
+      const classes = said.map((word, at) => finder.classOf(formsOf([word]).flat(), isEr(at)))
+      const found = finder.find({ classes, givenEnds: said.map(() => 0), isEdge: (at) => at === edge })
+      expect(new Set(found.map((one) => JSON.stringify(one)))).toEqual(
+        new Set(slowly.map((one) => JSON.stringify(one))),
+      )
+    }),
+  )
 })
 
 test("flattens to one text with one public rule, without tags or imports, that reads back as the same sentences", () => {

@@ -1,0 +1,129 @@
+/**
+ * What is known of one word wherever it stands, worked out once and then looked up: how grammars spell it, which phrases
+ * it may begin, whether it is a number word. Words come from talk without end, so only so many are kept.
+ */
+import type { GrammarMatcher } from "../grammar/GrammarMatcher"
+import type { PhraseFinder, PlaceClass } from "../grammar/PhraseFinder"
+import type { WordForm } from "../grammar/WordRow"
+import type { NumberRole } from "./readNumberWords"
+import type { Leftover } from "./Utterance"
+import type { WordBook } from "./WordBook"
+
+export interface WordEntry {
+  /** As the grammars spell it; a "'s" stays on. */
+  word: string
+  /** Ways to read it in a phrase. */
+  forms: readonly WordForm[]
+  /** Itself only, as figures and words inside a number are read. */
+  plainForms: readonly WordForm[]
+  /** Its class in free speech, where a number begins with it, and inside a number. */
+  free: PlaceClass
+  opening: PlaceClass
+  inside: PlaceClass
+  /** What it is as a piece of a number. */
+  number: { role: NumberRole; value: number } | null
+  isSkippable: boolean
+  /** What it is when no phrase takes it; chatter behind "by the" is neutral. */
+  sort: Leftover
+  /** Whether it may be heard for a number before a unit, or for the point. */
+  mayCount: boolean
+  mayBePoint: boolean
+}
+
+/** Words kept; a trade's own are a few thousand. */
+const mostWords = 20_000
+const trustDoubt = { sure: 0, asked: 1, doubt: 2 } as const
+
+export class Lexicon {
+  private readonly entries = new Map<string, WordEntry>()
+
+  constructor(
+    private readonly matcher: GrammarMatcher,
+    private readonly finder: PhraseFinder,
+    private readonly book: WordBook,
+  ) {}
+
+  /** All about the word of a token; figures are marked with a leading "#", so that no word is taken for one. */
+  of(text: string, isFigure: boolean): WordEntry {
+    const key = isFigure ? `#${text}` : text
+    const known = this.entries.get(key)
+    if (known) return known
+    const entry = isFigure ? this.figure(text) : this.word(text)
+    if (this.entries.size >= mostWords) this.entries.clear()
+    this.entries.set(key, entry)
+    return entry
+  }
+
+  private figure(text: string): WordEntry {
+    const plainForms = [{ word: this.matcher.words.idOf(text), doubt: 0 }]
+    const place = this.finder.classOf(plainForms, false)
+    const places = { free: place, opening: place, inside: place }
+    const known = { number: null, isSkippable: false, sort: "unknown", mayCount: false, mayBePoint: false } as const
+    return { word: text, forms: plainForms, plainForms, ...places, ...known }
+  }
+
+  private word(text: string): WordEntry {
+    const { book, finder } = this
+    const word = spelled(text, book)
+    const plainForms = [{ word: this.matcher.words.idOf(word), doubt: 0 }]
+    const forms = this.formsOf(word, plainForms)
+    const isSkippable = book.list("skippable").has(word)
+    return {
+      word,
+      forms,
+      plainForms,
+      free: finder.classOf(forms, isSkippable),
+      opening: finder.classOf(forms, false),
+      inside: finder.classOf(plainForms, isSkippable),
+      number: numberOf(word, book),
+      isSkippable,
+      sort: sortOf(word, book),
+      mayCount: book.soundAlikes.beforeUnit.has(word),
+      mayBePoint: book.soundAlikes.point.has(word),
+    }
+  }
+
+  /** The words a place can be read as. */
+  private formsOf(word: string, plainForms: readonly WordForm[]): WordForm[] {
+    const forms = [...plainForms]
+    const add = (meant: string, doubt: number) => forms.push({ word: this.matcher.words.idOf(meant), doubt })
+    if (word.endsWith("'s") && word.length > 3) add(word.slice(0, -2), 0)
+    for (const place of ["phrase", "unit"] as const) {
+      const meaning = this.book.soundAlikes[place].get(word)
+      if (meaning) add(meaning.meant, trustDoubt[meaning.trust])
+    }
+    return forms
+  }
+}
+
+function spelled(text: string, book: WordBook): string {
+  const known = book.soundAlikes.spelling.get(text)
+  if (known) return known.meant
+  const bare = text.endsWith("'s") ? book.soundAlikes.spelling.get(text.slice(0, -2)) : undefined
+  return bare ? `${bare.meant}'s` : text
+}
+
+function sortOf(word: string, book: WordBook): Leftover {
+  const plain = word.replace(/'s$/, "")
+  if (book.list("chatter").has(word) || book.list("chatter").has(plain)) return "chatter"
+  if (book.list("skippable").has(word)) return "skippable"
+  return book.list("neutral").has(word) || book.list("neutral").has(plain) ? "neutral" : "unknown"
+}
+
+/** A number word, also in the plural ("thirty fives") or glued ("twentyfive"). */
+export function numberOf(word: string, book: WordBook): { role: NumberRole; value: number } | null {
+  const known = book.numberWords.get(word) ?? plural(word, book)
+  if (known) return known
+  const glued =
+    /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(one|two|three|four|five|six|seven|eight|nine)$/.exec(word)
+  if (!glued) return null
+  const value = book.numberWords.get(glued[1]!)!.value + book.numberWords.get(glued[2]!)!.value
+  return { role: "teen", value }
+}
+
+function plural(word: string, book: WordBook) {
+  const known = /^(?!ones$|zeros$|noughts$|halves$)\w+s$/.test(word)
+    ? book.numberWords.get(word.replace(/(?:(?<=x)e|)s$/, "").replace(/tie$/, "ty"))
+    : undefined
+  return known && ["digit", "teen", "ty"].includes(known.role) ? known : undefined
+}

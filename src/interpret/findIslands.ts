@@ -1,0 +1,209 @@
+/**
+ * Grammar phrases as islands in free speech. Of all phrases that match, the set is taken that covers most words with
+ * fewest phrases; a number that runs into another is never split for a longer phrase. The finder names the phrases, and
+ * the matcher then tells how those few that were chosen were said. Where the finder said too much, the matcher looks
+ * for everything itself.
+ */
+import { formOf } from "../grammar/compileRules"
+import type { Phrase } from "../grammar/PhraseFinder"
+import type { GivenMatch, Match, WordRow } from "../grammar/WordRow"
+import { askedRules, islandRules, numberRule } from "./islandRules"
+import { type Language, phraseRules } from "./Language"
+import type { WordEntry } from "./Lexicon"
+import type { NumberReading } from "./NumberReading"
+import { isEdgeGap, type Token } from "./Token"
+import type { Island } from "./Utterance"
+
+/** What is known of an utterance before its phrases are. */
+export interface Draft {
+  tokens: readonly Token[]
+  words: readonly string[]
+  entries: readonly WordEntry[]
+  numbers: readonly NumberReading[]
+}
+
+/** The islands of an utterance, in order; `asked` lets the answers to one question count. */
+export function findIslands(draft: Draft, language: Language, asked: string): Island[] {
+  return new IslandFinder(draft, language, askedRules[asked]?.length ? asked : "").find()
+}
+
+class IslandFinder {
+  /** End of the number that begins at a place, or 0. */
+  private readonly numberEnds: number[]
+  private readonly isInside: boolean[]
+  private session: { match(rule: string, at: number): readonly Match[] } | null = null
+
+  constructor(
+    private readonly draft: Draft,
+    private readonly language: Language,
+    private readonly asked: string,
+  ) {
+    const { length } = draft.tokens
+    this.numberEnds = new Array<number>(length).fill(0)
+    this.isInside = new Array<boolean>(length).fill(false)
+    for (const { from, to } of draft.numbers) {
+      this.numberEnds[from] = to
+      for (let at = from + 1; at < to; at += 1) this.isInside[at] = true
+    }
+  }
+
+  find(): Island[] {
+    const { draft, language } = this
+    const classes = draft.entries.map((entry, at) =>
+      this.numberEnds[at]! > 0 ? entry.opening : this.isInside[at] ? entry.inside : entry.free,
+    )
+    const phrases = language.finder.find({ classes, givenEnds: this.numberEnds, isEdge: this.isEdge })
+    const chosen = this.choose(phrases.filter((one) => this.isAllowed(one) && this.isSensible(one)))
+    const islands: Island[] = []
+    for (const phrase of chosen) {
+      const island = this.told(phrase)
+      if (!island) return this.findSlowly()
+      islands.push(island)
+    }
+    return islands
+  }
+
+  /** Every rule at every place by the matcher alone. */
+  private findSlowly(): Island[] {
+    const phrases: Phrase[] = []
+    for (let from = 0; from < this.draft.tokens.length; from += 1)
+      for (const [rule, name] of phraseRules.entries())
+        for (const { end, doubt } of this.match(name, from))
+          if (end > from) phrases.push({ rule, from, to: end, doubt })
+    return this.choose(phrases.filter((one) => this.isAllowed(one) && this.isSensible(one))).map(
+      (one) => this.told(one)!,
+    )
+  }
+
+  private readonly isEdge = (at: number): boolean =>
+    at > 0 && at < this.isInside.length && isEdgeGap(this.draft.tokens[at - 1]!.after) && !this.isInside[at]
+
+  private match(rule: string, at: number): readonly Match[] {
+    this.session ??= this.language.matcher.over(this.wordRow())
+    return this.session.match(rule, at)
+  }
+
+  private wordRow(): WordRow {
+    const { entries } = this.draft
+    const numberForm = { word: this.language.matcher.words.idOf(formOf(numberRule)), doubt: 0 }
+    return {
+      length: entries.length,
+      forms: entries.map((entry, at) => {
+        if (this.numberEnds[at]! > 0) return [...entry.forms, numberForm]
+        return this.isInside[at] ? entry.plainForms : entry.forms
+      }),
+      isSkippable: (at) => entries[at]!.isSkippable && this.numberEnds[at] === 0,
+      isEdge: this.isEdge,
+      given: (rule, at) => (rule === numberRule ? givenNumber(this.numberEnds[at] ?? 0) : undefined),
+    }
+  }
+
+  /** The phrase as it was said, with its tags; null when the matcher does not find it so. */
+  private told({ rule, from, to, doubt }: Phrase): Island | null {
+    const name = phraseRules[rule]!
+    const found = this.match(name, from).find((one) => one.end === to && one.doubt === doubt)
+    return found ? { rule: name, from, to, tags: found.tags, doubt } : null
+  }
+
+  private isAllowed({ rule }: Phrase): boolean {
+    return rule < islandRules.length || (this.asked !== "" && askedRules[this.asked]!.includes(phraseRules[rule]!))
+  }
+
+  /** "two metres twenty" is metres and centimetres; "fourteen metres nought point nought three" is two values. */
+  private isSensible(phrase: Phrase): boolean {
+    const { words, numbers } = this.draft
+    switch (phraseRules[phrase.rule]) {
+      case "guards.question":
+        return this.opensClause(phrase)
+      // "nought point nought two both times" counts readings, not what was read.
+      case "quantity.foreign":
+        return !(words[phrase.to - 1] === "times" && /^(both|all)$/.test(words[phrase.to - 2] ?? ""))
+      case "quantity.lost":
+        return !numbers.some((one) => one.to === phrase.from)
+      case "length.length":
+        return this.isLength(phrase)
+      case "distance.distance":
+        return this.hasCentimetres(phrase)
+      default:
+        return true
+    }
+  }
+
+  private isLength(phrase: Phrase): boolean {
+    const isBeforeMil = /^(mil|mils|mm|millimetres?|square|sq)$/.test(this.draft.words[phrase.to] ?? "")
+    const hasUnit = !isBeforeMil || this.told(phrase)?.tags.some((one) => one.text.startsWith("unit"))
+    return hasUnit ? this.hasCentimetres(phrase) : false
+  }
+
+  /** Where the phrase holds centimetres, whether they can be some. */
+  private hasCentimetres(phrase: Phrase): boolean {
+    const { numbers } = this.draft
+    const inside = numbers.filter((one) => one.from >= phrase.from && one.to <= phrase.to)
+    const tag = inside.length > 1 ? this.told(phrase)?.tags.find((one) => one.text === "cm") : undefined
+    if (!tag) return true
+    const number = inside.find((one) => one.from >= tag.from && one.to <= tag.to)
+    return number?.shape === "whole" && number.value < 100 && number.spoken
+  }
+
+  /** A question begins its clause: "is the label on" asks, "that is the label on" tells. */
+  private opensClause({ from }: Phrase): boolean {
+    const { tokens, words, entries } = this.draft
+    for (let at = from - 1; at >= 0 && !isEdgeGap(tokens[at]!.after); at -= 1)
+      if (!entries[at]!.isSkippable && !/^(and|but|or|hey|oh)$/.test(words[at]!)) return false
+    return true
+  }
+
+  /** Of two phrases that score the same, the one whose rule stands first, or that the rule itself tells first. */
+  private isEarlier(one: Phrase, other: Phrase): boolean {
+    if (one.rule !== other.rule) return orderOf(one.rule) < orderOf(other.rule)
+    const ends = this.match(phraseRules[one.rule]!, one.from).map((match) => match.end)
+    return ends.indexOf(one.to) < ends.indexOf(other.to)
+  }
+
+  /** Dynamic programming from the end: most covered words first, then fewest phrases, then the rules' own order. */
+  private choose(phrases: readonly Phrase[]): Phrase[] {
+    const { entries } = this.draft
+    const { length } = entries
+    const scores = new Array<number>(length + 1).fill(0)
+    const picks = new Array<Phrase | null>(length + 1).fill(null)
+    const plain = weigh(entries, 20)
+    const talk = weigh(entries, 75)
+    let last = phrases.length - 1
+    for (let at = length - 1; at >= 0; at -= 1) {
+      let score = scores[at + 1]!
+      let pick: Phrase | null = null
+      for (; last >= 0 && phrases[last]!.from === at; last -= 1) {
+        const phrase = phrases[last]!
+        const weights = isTalk[phrase.rule] ? talk : plain
+        const covered = weights[phrase.to]! - weights[at]!
+        const own = scores[phrase.to]! + covered - phrase.doubt * 30 + bonuses[phrase.rule]!
+        if (own > score || (pick && own === score && this.isEarlier(phrase, pick))) {
+          score = own
+          pick = phrase
+        }
+      }
+      scores[at] = score
+      picks[at] = pick
+    }
+    const chosen: Phrase[] = []
+    for (let at = 0; at < length; at = picks[at]?.to ?? at + 1) if (picks[at]) chosen.push(picks[at]!)
+    return chosen
+  }
+}
+
+/** Sums of the weights of all words before a place; a small word weighs less. */
+function weigh(entries: readonly WordEntry[], small: number): number[] {
+  const sums = [0]
+  for (const entry of entries) sums.push(sums.at(-1)! + (entry.isSkippable ? small : 100))
+  return sums
+}
+
+const isTalk = phraseRules.map((rule) => /^(guards|answers|repairs|commands|notes)/.test(rule))
+/** What a value belongs to is told by these: a longer phrase must not swallow them. */
+const names = new Set(["parts.part", "parts.earthing", "parts.notPart"])
+const bonuses = phraseRules.map((rule) => (names.has(rule) ? 30 : 0) - 40 - islandRules.indexOf(rule) / 2)
+
+/** Answers to one question stand before all other rules. */
+const orderOf = (rule: number) => (rule < islandRules.length ? rule : rule - phraseRules.length)
+
+const givenNumber = (end: number): readonly GivenMatch[] => (end > 0 ? [{ end, tags: [] }] : [])
