@@ -47,6 +47,8 @@ const pack = (place: number, skips: number): number => place * 4 + skips
 
 export class PhraseFinder {
   private readonly automaton: Automaton
+  /** Words that some rule takes. */
+  private readonly taken: ReadonlySet<number>
   private readonly beginnings = new Map<number, number[]>()
   private readonly classes = new Map<string, PlaceClass>()
   private readonly given: PlaceClass
@@ -58,6 +60,7 @@ export class PhraseFinder {
   constructor(matcher: GrammarMatcher, rules: readonly string[]) {
     const { set, givenRules, words } = matcher
     this.automaton = buildAutomaton(set, rules, givenRules, words)
+    this.taken = new Set(this.automaton.word.filter((word) => word > 0))
     const [given] = givenRules
     this.given = this.classOf([{ word: given ? words.idOf(formOf(given)) : 0, doubt: 0 }], false)
     for (const start of this.automaton.starts)
@@ -71,7 +74,7 @@ export class PhraseFinder {
 
   /** The class of a place that can be read in these ways. */
   classOf(forms: readonly WordForm[], isSkippable: boolean): PlaceClass {
-    const known = forms.filter((form) => form.word > 0)
+    const known = forms.filter((form) => this.taken.has(form.word))
     const key = `${isSkippable} ${known.map((form) => `${form.word}:${form.doubt}`).join(" ")}`
     const same = this.classes.get(key)
     if (same) return same

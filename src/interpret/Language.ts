@@ -4,6 +4,7 @@ import { PhraseFinder } from "../grammar/PhraseFinder"
 import type { GrammarFolder } from "./GrammarFolder"
 import { askedRules, islandRules, numberRule } from "./islandRules"
 import { Lexicon } from "./Lexicon"
+import { PhraseMemo } from "./PhraseMemo"
 import { openWordBook, type WordBook } from "./WordBook"
 
 export interface Language {
@@ -11,6 +12,7 @@ export interface Language {
   /** Finds the phrases of `phraseRules`. */
   finder: PhraseFinder
   lexicon: Lexicon
+  memo: PhraseMemo
   book: WordBook
 }
 
@@ -22,5 +24,5 @@ export function openLanguage(folder: GrammarFolder): Language {
   const matcher = new GrammarMatcher(folder.set, new Set([numberRule]))
   const finder = new PhraseFinder(matcher, phraseRules)
   const book = openWordBook(folder)
-  return { matcher, finder, lexicon: new Lexicon(matcher, finder, book), book }
+  return { matcher, finder, lexicon: new Lexicon(matcher, finder, book), memo: new PhraseMemo(), book }
 }

@@ -9,7 +9,10 @@ export interface Island {
   rule: string
   from: number
   to: number
+  /** Places count from the first word of the phrase. */
   tags: readonly PlacedTag[]
+  /** What stands behind the "=" of each tag, or the empty text, by its name. */
+  said: ReadonlyMap<string, string>
   /** 0 as written, 1 when a sound-alike is in it that counts only if asked, 2 when one always has to be asked. */
   doubt: number
 }
@@ -29,15 +32,17 @@ export interface Utterance {
 }
 
 /** The text after `name=` of the first such tag, or the empty text of a bare tag; undefined when there is none. */
-export function tagValue(island: Island, name: string): string | undefined {
-  const tag = island.tags.find((one) => one.text === name || one.text.startsWith(`${name}=`))
-  return tag?.text.slice(name.length + 1)
-}
+export const tagValue = (island: Island, name: string): string | undefined => island.said.get(name)
 
-export const hasTag = (island: Island, name: string): boolean => tagValue(island, name) !== undefined
+export const hasTag = (island: Island, name: string): boolean => island.said.has(name)
 
 /** Numbers under a tag, in order. */
-export const taggedNumbers = (utterance: Utterance, island: Island, name: string): NumberReading[] =>
-  island.tags
-    .filter((tag) => tag.text === name)
-    .flatMap((tag) => utterance.numbers.filter((one) => one.from >= tag.from && one.to <= tag.to))
+export function taggedNumbers(utterance: Utterance, island: Island, name: string): NumberReading[] {
+  const found: NumberReading[] = []
+  for (const tag of island.tags) {
+    if (tag.text !== name) continue
+    for (const one of utterance.numbers)
+      if (one.from >= island.from + tag.from && one.to <= island.from + tag.to) found.push(one)
+  }
+  return found
+}

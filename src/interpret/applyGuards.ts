@@ -10,7 +10,7 @@ import { foreignSubject } from "./foreignSubject"
 import { isDoer, isDuty, isJudgement, isNextWork, isOutdone } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
 import { isEdgeGap } from "./Token"
-import type { Island, Utterance } from "./Utterance"
+import { hasTag, type Island, type Utterance } from "./Utterance"
 import type { WordBook } from "./WordBook"
 
 /** Claims that stand after all guards; some come back with a doubt. */
@@ -229,7 +229,7 @@ class Guards {
       (one) =>
         one.from >= island.to &&
         one.from <= island.to + 1 &&
-        one.tags.some((tag) => /^(n$|value=|item=)/.test(tag.text)),
+        (hasTag(one, "n") || hasTag(one, "value") || hasTag(one, "item")),
     )
   }
 

@@ -5,7 +5,7 @@
 import { type Claim, isMeasured } from "./Claim"
 import { decideQuantity } from "./decideQuantity"
 import { isEdgeGap } from "./Token"
-import type { Island, Utterance } from "./Utterance"
+import { type Island, tagValue, type Utterance } from "./Utterance"
 
 const wipes =
   /^(scratch|scrap|strike|delete|cancel|forget|ignore|undo|rub|disregard|kill|remove|erase|lose|wipe|scrub|bin|get rid|drop|clear)/
@@ -109,7 +109,7 @@ const isPartBehind = (mark: Island, utterance: Utterance): boolean =>
 /** "label on, clamp on, no, label's not on": the thing named behind the no is the one taken back. */
 function meantBy(mark: Island, before: readonly Claim[], utterance: Utterance): Claim | undefined {
   const thing = utterance.islands.find((one) => one.rule === "steps.thing" && one.from >= mark.to)
-  const name = thing?.tags[0]?.text.replace("thing=", "")
+  const name = thing && tagValue(thing, "thing")
   return name ? before.findLast((one) => one.kind === "step_done" && String(one.value).startsWith(name)) : undefined
 }
 

@@ -5,7 +5,7 @@
  * for everything itself.
  */
 import { formOf } from "../grammar/compileRules"
-import type { Phrase } from "../grammar/PhraseFinder"
+import type { Phrase, PlaceClass } from "../grammar/PhraseFinder"
 import type { GivenMatch, Match, WordRow } from "../grammar/WordRow"
 import { askedRules, islandRules, numberRule } from "./islandRules"
 import { type Language, phraseRules } from "./Language"
@@ -31,6 +31,7 @@ class IslandFinder {
   /** End of the number that begins at a place, or 0. */
   private readonly numberEnds: number[]
   private readonly isInside: boolean[]
+  private readonly classes: readonly PlaceClass[]
   private session: { match(rule: string, at: number): readonly Match[] } | null = null
 
   constructor(
@@ -45,14 +46,15 @@ class IslandFinder {
       this.numberEnds[from] = to
       for (let at = from + 1; at < to; at += 1) this.isInside[at] = true
     }
+    this.classes = draft.entries.map((entry, at) =>
+      this.numberEnds[at]! > 0 ? entry.opening : this.isInside[at] ? entry.inside : entry.free,
+    )
   }
 
   find(): Island[] {
-    const { draft, language } = this
-    const classes = draft.entries.map((entry, at) =>
-      this.numberEnds[at]! > 0 ? entry.opening : this.isInside[at] ? entry.inside : entry.free,
-    )
-    const phrases = language.finder.find({ classes, givenEnds: this.numberEnds, isEdge: this.isEdge })
+    const { language } = this
+    const { classes, numberEnds } = this
+    const phrases = language.finder.find({ classes, givenEnds: numberEnds, isEdge: this.isEdge })
     const chosen = this.choose(phrases.filter((one) => this.isAllowed(one) && this.isSensible(one)))
     const islands: Island[] = []
     for (const phrase of chosen) {
@@ -101,8 +103,12 @@ class IslandFinder {
   /** The phrase as it was said, with its tags; null when the matcher does not find it so. */
   private told({ rule, from, to, doubt }: Phrase): Island | null {
     const name = phraseRules[rule]!
-    const found = this.match(name, from).find((one) => one.end === to && one.doubt === doubt)
-    return found ? { rule: name, from, to, tags: found.tags, doubt } : null
+    const { classes, numberEnds } = this
+    const told = this.language.memo.recall(rule, { classes, numberEnds, from, to }, () => {
+      const found = this.match(name, from).find((one) => one.end === to && one.doubt === doubt)
+      return found?.tags ?? null
+    })
+    return told && { rule: name, from, to, tags: told.tags, said: told.said, doubt }
   }
 
   private isAllowed({ rule }: Phrase): boolean {
@@ -141,7 +147,7 @@ class IslandFinder {
     const inside = numbers.filter((one) => one.from >= phrase.from && one.to <= phrase.to)
     const tag = inside.length > 1 ? this.told(phrase)?.tags.find((one) => one.text === "cm") : undefined
     if (!tag) return true
-    const number = inside.find((one) => one.from >= tag.from && one.to <= tag.to)
+    const [number] = inside.filter((one) => one.from - phrase.from >= tag.from && one.to - phrase.from <= tag.to)
     return number?.shape === "whole" && number.value < 100 && number.spoken
   }
 

@@ -1,7 +1,7 @@
 /** Whether a reading is of the test leads: what was nulled away, and never a bond's. */
 import type { Claim } from "./Claim"
 import type { Clauses } from "./Clauses"
-import type { Utterance } from "./Utterance"
+import { tagValue, type Utterance } from "./Utterance"
 
 /** True for "leads came to nought point two six"; false where the leads are held open, which is a reading of their own. */
 export function isOfLeads(claim: Claim, utterance: Utterance, clauses: Clauses): boolean {
@@ -10,7 +10,7 @@ export function isOfLeads(claim: Claim, utterance: Utterance, clauses: Clauses):
   return islands.some(
     (one) =>
       one.rule === "steps.thing" &&
-      one.tags.some((tag) => tag.text === "thing=leads") &&
+      tagValue(one, "thing") === "leads" &&
       (one.to <= claim.from || /^(on|in|for|of)$/.test(words[claim.to] ?? "")) &&
       clauses.clause[claim.from] === clauses.clause[one.from] &&
       !/meter|tester/.test(words.slice(one.from, one.to).join(" ")),
