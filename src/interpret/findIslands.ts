@@ -1,8 +1,7 @@
 /**
  * Grammar phrases as islands in free speech. Of all phrases that match, the set is taken that covers most words with
  * fewest phrases; a number that runs into another is never split for a longer phrase. The finder names the phrases, and
- * the matcher then tells how those few that were chosen were said. Where the finder said too much, the matcher looks
- * for everything itself.
+ * the matcher then tells how those few that were chosen were said; one that the finder should not have named is left out.
  */
 import { formOf } from "../grammar/compileRules"
 import type { Phrase, PlaceClass } from "../grammar/PhraseFinder"
@@ -52,29 +51,17 @@ class IslandFinder {
   }
 
   find(): Island[] {
-    const { language } = this
-    const { classes, numberEnds } = this
-    const phrases = language.finder.find({ classes, givenEnds: numberEnds, isEdge: this.isEdge })
-    const chosen = this.choose(phrases.filter((one) => this.isAllowed(one) && this.isSensible(one)))
-    const islands: Island[] = []
-    for (const phrase of chosen) {
-      const island = this.told(phrase)
-      if (!island) return this.findSlowly()
-      islands.push(island)
+    const { classes, numberEnds, isEdge } = this
+    let phrases = this.language.finder
+      .find({ classes, givenEnds: numberEnds, isEdge })
+      .filter((one) => this.isAllowed(one) && this.isSensible(one))
+    for (;;) {
+      const chosen = this.choose(phrases)
+      const islands = chosen.map((one) => this.told(one))
+      const wrong = chosen.findIndex((one, at) => islands[at]?.doubt !== one.doubt)
+      if (wrong === -1) return islands as Island[]
+      phrases = withRight(phrases, chosen[wrong]!, islands[wrong]!)
     }
-    return islands
-  }
-
-  /** Every rule at every place by the matcher alone. */
-  private findSlowly(): Island[] {
-    const phrases: Phrase[] = []
-    for (let from = 0; from < this.draft.tokens.length; from += 1)
-      for (const [rule, name] of phraseRules.entries())
-        for (const { end, doubt } of this.match(name, from))
-          if (end > from) phrases.push({ rule, from, to: end, doubt })
-    return this.choose(phrases.filter((one) => this.isAllowed(one) && this.isSensible(one))).map(
-      (one) => this.told(one)!,
-    )
   }
 
   private readonly isEdge = (at: number): boolean =>
@@ -100,15 +87,16 @@ class IslandFinder {
     }
   }
 
-  /** The phrase as it was said, with its tags; null when the matcher does not find it so. */
-  private told({ rule, from, to, doubt }: Phrase): Island | null {
+  /** The phrase as it was said, with its tags; null when the matcher does not find it. */
+  private told({ rule, from, to }: Phrase): Island | null {
     const name = phraseRules[rule]!
     const { classes, numberEnds } = this
-    const told = this.language.memo.recall(rule, { classes, numberEnds, from, to }, () => {
-      const found = this.match(name, from).find((one) => one.end === to && one.doubt === doubt)
-      return found?.tags ?? null
-    })
-    return told && { rule: name, from, to, tags: told.tags, said: told.said, doubt }
+    const told = this.language.memo.recall(
+      rule,
+      { classes, numberEnds, from, to },
+      () => this.match(name, from).find((one) => one.end === to) ?? null,
+    )
+    return told && { rule: name, from, to, ...told }
   }
 
   private isAllowed({ rule }: Phrase): boolean {
@@ -196,6 +184,10 @@ class IslandFinder {
     return chosen
   }
 }
+
+/** The phrases without the one that the finder saw and the matcher did not, or with the doubt that the matcher found. */
+const withRight = (phrases: readonly Phrase[], wrong: Phrase, right: Island | null): Phrase[] =>
+  phrases.flatMap((one) => (one !== wrong ? [one] : right ? [{ ...one, doubt: right.doubt }] : []))
 
 /** Sums of the weights of all words before a place; a small word weighs less. */
 function weigh(entries: readonly WordEntry[], small: number): number[] {

@@ -39,7 +39,16 @@ const gaps: Readonly<Record<string, Gap>> = {
   "–": "dash",
   "—": "dash",
 }
-const strength: readonly Gap[] = ["none", "space", "hyphen", "comma", "dash", "colon", "stop", "question"]
+const strength: Readonly<Record<Gap, number>> = {
+  none: 0,
+  space: 1,
+  hyphen: 2,
+  comma: 3,
+  dash: 4,
+  colon: 5,
+  stop: 6,
+  question: 7,
+}
 /** Engines put what is not speech into brackets. */
 const notSpeech = /\[[^\]\n]{0,80}\]|\([^)\n]{0,80}\)|\*[^*\n]{0,80}\*|<[a-z|_/]{1,40}>|[♪♫]/giy
 
@@ -47,37 +56,55 @@ const notSpeech = /\[[^\]\n]{0,80}\]|\([^)\n]{0,80}\)|\*[^*\n]{0,80}\*|<[a-z|_/]
 export function tokenise(text: string): Token[] {
   const tokens: Token[] = []
   let at = 0
-  let gap: Gap = "none"
-  const close = () => {
-    const last = tokens.at(-1)
-    if (last) last.after = gap
-    gap = "none"
-  }
-  const push = (written: string, end: number, isFigure: boolean) => {
-    close()
-    tokens.push({ text: written, isFigure, from: at, to: end, after: "none" })
-    at = end
-  }
+  let last: Token | null = null
+  let hasLetters = false
   while (at < text.length) {
-    const found = tokenAt(text, at)
+    const found: Piece | null = plainAt(text, at) ?? tokenAt(text, at) ?? minusAt(text, at)
     if (found) {
-      push(found.text, found.end, found.isFigure)
+      last = { text: found.text, isFigure: found.isFigure, from: at, to: found.end, after: "none" }
+      hasLetters ||= found.text.length === 1
+      tokens.push(last)
+      at = found.end
       continue
     }
-    if (isMinus(text, at)) {
-      push("minus", at + 1, false)
-      continue
-    }
-    const skipped = endOf(notSpeech, text, at)
-    const next: Gap = skipped ? "space" : gapOf(text, at)
-    if (strength.indexOf(next) > strength.indexOf(gap)) gap = next
+    const skipped = isSpace(text, at) ? null : endOf(notSpeech, text, at)
+    const gap: Gap = skipped ? "space" : gapOf(text, at)
+    if (last && strength[gap] > strength[last.after]) last.after = gap
     at = skipped ?? at + 1
   }
-  close()
-  return joinSpelled(tokens)
+  return hasLetters ? joinSpelled(tokens) : tokens
 }
 
-function tokenAt(text: string, at: number): { text: string; end: number; isFigure: boolean } | null {
+interface Piece {
+  text: string
+  end: number
+  isFigure: boolean
+}
+
+const isSpace = (text: string, at: number) => text.charCodeAt(at) === 32
+const isLow = (code: number) => code >= 97 && code <= 122
+const isDigit = (code: number) => code >= 48 && code <= 57
+
+/** Most of what is heard: a lower-case word or whole figures between spaces or commas, without a second look. */
+function plainAt(text: string, at: number): Piece | null {
+  const first = text.charCodeAt(at)
+  const isKind = isLow(first) ? isLow : isDigit(first) ? isDigit : null
+  if (!isKind) return null
+  let end = at + 1
+  while (isKind(text.charCodeAt(end))) end += 1
+  const next = text.charCodeAt(end)
+  if (!(next === 32 || Number.isNaN(next) || (next === 44 && isLow(first) && !isDigit(text.charCodeAt(end + 1)))))
+    return null
+  const found = text.slice(at, end)
+  return mayHidePrefix(found, first) ? null : { text: found, end, isFigure: isDigit(first) }
+}
+
+/** "kohms" and "mohm" are told apart by their capitals. */
+const mayHidePrefix = (found: string, first: number): boolean =>
+  (first === 107 || first === 109) && /^.ohms?$/.test(found)
+
+function tokenAt(text: string, at: number): Piece | null {
+  if (isSpace(text, at)) return null
   const figureEnd = endOf(figure, text, at)
   if (figureEnd) return { text: text.slice(at, figureEnd).replace(/[oO]/g, "0"), end: figureEnd, isFigure: true }
   const fractionEnd = endOf(fraction, text, at)
@@ -94,7 +121,7 @@ function tokenAt(text: string, at: number): { text: string; end: number; isFigur
 }
 
 /** Units whose capitals matter, and squares glued to a unit, are settled here; all else is lowered. */
-function wordFrom(text: string, at: number, end: number): { text: string; end: number; isFigure: boolean } {
+function wordFrom(text: string, at: number, end: number): Piece {
   const written = text.slice(at, end)
   const ohmEnd = endOf(ohmSign, text, end - 1)
   if (ohmEnd === end && written.length > 1) return { text: prefixed(written.slice(0, -1)), end, isFigure: false }
@@ -113,11 +140,13 @@ function prefixed(prefix: string): string {
 }
 
 /** A dash that leans on a figure from the left is a sign: "-0.05". */
-const isMinus = (text: string, at: number): boolean =>
+const minusAt = (text: string, at: number): Piece | null =>
   /[-−–]/.test(text[at]!) && /[\d.]/.test(text[at + 1] ?? "") && (at === 0 || /[\s,;:]/.test(text[at - 1]!))
+    ? { text: "minus", end: at + 1, isFigure: false }
+    : null
 
 function gapOf(text: string, at: number): Gap {
-  const mark = gaps[text[at]!]
+  const mark = isSpace(text, at) ? undefined : gaps[text[at]!]
   if (mark === undefined) return "space"
   // A hyphen with spaces around it parts two values; one inside a word only joins its halves.
   if (mark === "hyphen" && /\s/.test(text[at - 1] ?? " ") && /\s/.test(text[at + 1] ?? " ")) return "dash"
