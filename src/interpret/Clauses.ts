@@ -21,11 +21,13 @@ export function readClauses(utterance: Utterance): Clauses {
   const clause: number[] = []
   const segment: number[] = []
   const questions = new Set<number>()
-  const inPhrase = new Set(utterance.islands.flatMap((one) => placesInside(one.from, one.to)))
   const now = { sentence: 0, clause: 0, segment: 0 }
-  for (const [at, token] of utterance.tokens.entries()) {
+  let island = 0
+  for (let at = 0; at < utterance.tokens.length; at += 1) {
+    const token = utterance.tokens[at]!
     const word = utterance.words[at]!
-    const isFree = !inPhrase.has(at)
+    while (island < utterance.islands.length && utterance.islands[island]!.to <= at) island += 1
+    const isFree = island >= utterance.islands.length || utterance.islands[island]!.from >= at
     if (isFree && breaks.has(word)) now.clause += 1
     if (isFree && (word === "and" || breaks.has(word))) now.segment += 1
     sentence.push(now.sentence)
@@ -40,6 +42,3 @@ export function readClauses(utterance: Utterance): Clauses {
   }
   return { sentence, clause, segment, questions }
 }
-
-const placesInside = (from: number, to: number) =>
-  Array.from({ length: Math.max(0, to - from - 1) }, (_, at) => from + 1 + at)

@@ -28,6 +28,10 @@ export interface WordEntry {
   /** Whether it may be heard for a number before a unit, or for the point. */
   mayCount: boolean
   mayBePoint: boolean
+  /** Whether it, or it with the word before, may be heard for a part. */
+  mayBePart: boolean
+  /** Without a "'s". */
+  plain: string
 }
 
 /** Words kept; a trade's own are a few thousand. */
@@ -36,12 +40,16 @@ const trustDoubt = { sure: 0, asked: 1, doubt: 2 } as const
 
 export class Lexicon {
   private readonly entries = new Map<string, WordEntry>()
+  /** Last words of what is heard for a part. */
+  private readonly partEnds: ReadonlySet<string>
 
   constructor(
     private readonly matcher: GrammarMatcher,
     private readonly finder: PhraseFinder,
     private readonly book: WordBook,
-  ) {}
+  ) {
+    this.partEnds = new Set([...book.soundAlikes.part.keys()].map((heard) => heard.replace(/^.* /, "")))
+  }
 
   /** All about the word of a token; figures are marked with a leading "#", so that no word is taken for one. */
   of(text: string, isFigure: boolean): WordEntry {
@@ -59,7 +67,7 @@ export class Lexicon {
     const place = this.finder.classOf(plainForms, false)
     const places = { free: place, opening: place, inside: place }
     const known = { number: null, isSkippable: false, sort: "unknown", mayCount: false, mayBePoint: false } as const
-    return { word: text, forms: plainForms, plainForms, ...places, ...known }
+    return { mayBePart: false, plain: text, word: text, forms: plainForms, plainForms, ...places, ...known }
   }
 
   private word(text: string): WordEntry {
@@ -80,6 +88,8 @@ export class Lexicon {
       sort: sortOf(word, book),
       mayCount: book.soundAlikes.beforeUnit.has(word),
       mayBePoint: book.soundAlikes.point.has(word),
+      mayBePart: this.partEnds.has(word.replace(/'s$/, "")),
+      plain: word.replace(/'s$/, ""),
     }
   }
 

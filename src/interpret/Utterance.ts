@@ -1,5 +1,6 @@
 /** One utterance taken apart: tokens, the numbers in them, the grammar phrases found, and what is left over. */
 import type { PlacedTag } from "../grammar/WordRow"
+import type { WordEntry } from "./Lexicon"
 import type { NumberReading } from "./NumberReading"
 import type { Token } from "./Token"
 
@@ -25,6 +26,8 @@ export interface Utterance {
   tokens: readonly Token[]
   /** Tokens after spelling is settled. */
   words: readonly string[]
+  /** What is known of each word. */
+  entries: readonly WordEntry[]
   numbers: readonly NumberReading[]
   islands: readonly Island[]
   /** By token; null where a phrase took it. */

@@ -13,6 +13,7 @@ const wipes =
 /** Places where what follows replaces what went before. */
 export function repairMarks(utterance: Utterance): Island[] {
   return utterance.islands.filter((one) => {
+    if (!/^(repairs|answers|guards)\./.test(one.rule)) return false
     const text = textOf(utterance, one)
     if (/^(no|nope|nae|naw)$/.test(text)) return mayRepair(utterance, one)
     if (one.rule === "repairs.repair" || one.rule === "repairs.no") return true
@@ -37,8 +38,8 @@ function mayRepair(utterance: Utterance, island: Island): boolean {
 const textOf = (utterance: Utterance, island: Island) => utterance.words.slice(island.from, island.to).join(" ")
 
 /** Claims after repairs, in order. */
-export function applyRepairs(claims: readonly Claim[], utterance: Utterance, isReadBack: boolean): Claim[] {
-  let left = [...claims]
+export function applyRepairs(claims: readonly Claim[], utterance: Utterance, isReadBack: boolean): readonly Claim[] {
+  let left: readonly Claim[] = claims
   for (const mark of repairMarks(utterance))
     left =
       !isReadBack && /should (be|have)/.test(textOf(utterance, mark))

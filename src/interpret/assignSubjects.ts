@@ -9,7 +9,7 @@ import { ownerOfStep } from "../facts/ownerOfStep"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
 import { isEdgeGap, isSentenceEnd } from "./Token"
-import { takesGroup, takesMember } from "./takesGroup"
+import { maySpeakOfGroup, takesGroup, takesMember } from "./takesGroup"
 import { type Island, tagValue, type Utterance } from "./Utterance"
 
 /** A part named in the utterance; parts named in a row ("water, gas and oil") share a group. */
@@ -27,8 +27,9 @@ const withoutSubject = new Set(["neutral_csa", "earthing_arrangement", "fuse_rat
 /** Parts named, without those that were denied or taken back. */
 export function readMentions(utterance: Utterance): Mention[] {
   const islands = utterance.islands.filter(
-    (one) => tagValue(one, "item") !== undefined && !/^(guards\.absent|quantity\.same|commands)/.test(one.rule),
+    (one) => one.said.has("item") && !/^(guards\.absent|quantity\.same|commands)/.test(one.rule),
   )
+  if (islands.length === 0) return []
   const marks = repairMarks(utterance)
   const kept = islands.filter(
     (one, at) => !isDenied(utterance, one) && !isReplaced(utterance, one, islands[at + 1], marks),
@@ -98,20 +99,36 @@ export function assignSubjects(
   utterance: Utterance,
   context: Context,
 ): Claim[] {
-  return claims.flatMap((claim) => {
-    if (!takesSubject(claim)) return [claim]
-    const named = postposed(claim, mentions, utterance) ? null : namedEarth(claim, utterance)
-    if (named) return [{ ...claim, subject: named }]
-    if (takesMember(claim, utterance))
-      return [{ ...claim, doubt: { candidates: [], because: "it was not said which of them", kind: "service" } }]
-    const items = itemsFor(claim, mentions, utterance)
-    if (items.length === 0) return [withCurrent(claim, utterance, context)]
-    if (items.length === 1) return [{ ...claim, subject: items[0]! }]
-    if (claim.kind === "conductor_csa" || claim.kind === "step_done")
-      return items.map((item) => ({ ...claim, subject: item }))
-    return [{ ...claim, doubt: { candidates: items, because: "it was not said which of them", kind: "service" } }]
-  })
+  const mayBeGroup = maySpeakOfGroup(utterance)
+  const assigned: Claim[] = []
+  for (const claim of claims) {
+    const named = takesSubject(claim) && !postposed(claim, mentions, utterance) ? namedEarth(claim, utterance) : null
+    if (!takesSubject(claim)) assigned.push(claim)
+    else if (named) assigned.push({ ...claim, subject: named })
+    else if (mayBeGroup && takesMember(claim, utterance)) assigned.push(ofWhich(claim, []))
+    else assigned.push(...owned(claim, itemsFor(claim, mentions, utterance), { utterance, context, mayBeGroup }))
+  }
+  return assigned
 }
+
+interface Around {
+  utterance: Utterance
+  context: Context
+  mayBeGroup: boolean
+}
+
+function owned(claim: Claim, items: readonly Item[], around: Around): Claim[] {
+  if (items.length === 0) return [withCurrent(claim, around)]
+  if (items.length === 1) return [{ ...claim, subject: items[0]! }]
+  if (claim.kind === "conductor_csa" || claim.kind === "step_done")
+    return items.map((item) => ({ ...claim, subject: item }))
+  return [ofWhich(claim, items)]
+}
+
+const ofWhich = (claim: Claim, candidates: readonly Item[], because = "it was not said which of them"): Claim => ({
+  ...claim,
+  doubt: { candidates, because, kind: "service" },
+})
 
 /** "sixteen mil earth" is the earthing conductor; a bond is called so only with its part. */
 function namedEarth(claim: Claim, utterance: Utterance): Item | null {
@@ -119,21 +136,26 @@ function namedEarth(claim: Claim, utterance: Utterance): Item | null {
   return utterance.words[claim.to - 1] === "earth" ? "earthing_conductor" : null
 }
 
-function withCurrent(claim: Claim, utterance: Utterance, context: Context): Claim {
+function withCurrent(claim: Claim, { utterance, context, mayBeGroup }: Around): Claim {
+  const group = mayBeGroup ? ofGroup(claim, utterance) : null
+  if (group) return group
+  if (isAfterLookalike(claim, utterance)) return ofWhich(claim, [], "what was named is not a part to bond")
+  return context.item ? { ...claim, subject: context.item } : claim
+}
+
+/** The claim with its doubt when it is said of parts that nobody named. */
+function ofGroup(claim: Claim, utterance: Utterance): Claim | null {
   const isPlural = utterance.words.slice(claim.from, claim.to + 1).includes("bonds")
   if (claim.kind === "conductor_csa" && isPlural)
-    return { ...claim, doubt: { candidates: [], because: "it was not said which bonds", kind: "service" } }
+    return ofWhich(claim, [], "it was not said which bonds")
   const near = utterance.words.slice(Math.max(0, claim.from - 2), claim.from + 1)
   if (claim.kind === "conductor_csa" && near.includes("both"))
-    return { ...claim, doubt: { candidates: [], because: "it was not said which bonds", kind: "service" } }
-  if (takesGroup(claim, utterance))
-    return { ...claim, doubt: { candidates: [], because: "it was not said which of them", kind: "service" } }
+    return ofWhich(claim, [], "it was not said which bonds")
+  if (takesGroup(claim, utterance)) return ofWhich(claim, [])
   // "all" may be "oil", and of what "all" is was not said.
   if (claim.kind === "conductor_csa" && utterance.words[claim.from] === "all")
-    return { ...claim, doubt: { candidates: ["oil"], because: "it was not said which bonds", kind: "service" } }
-  if (isAfterLookalike(claim, utterance))
-    return { ...claim, doubt: { candidates: [], because: "what was named is not a part to bond", kind: "service" } }
-  return context.item ? { ...claim, subject: context.item } : claim
+    return ofWhich(claim, ["oil"], "it was not said which bonds")
+  return null
 }
 
 /** "oil tank, sixteen square": something else that carries a part's name was named first, so the current part is not meant. */
@@ -146,6 +168,7 @@ const isAfterLookalike = (claim: Claim, utterance: Utterance): boolean =>
   )
 
 function itemsFor(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Item[] {
+  if (mentions.length === 0) return []
   const isShared = ["both", "all", "each"].includes(utterance.words[claim.from - 1] ?? "")
   const before = mentions.filter((one) => one.to <= claim.from && isBond(one.item))
   if (isShared && new Set(before.map((one) => one.item)).size > 1) return [...new Set(before.map((one) => one.item))]
@@ -160,6 +183,7 @@ function itemsFor(claim: Claim, mentions: readonly Mention[], utterance: Utteran
 }
 
 function postposed(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Mention | undefined {
+  if (mentions.length === 0) return undefined
   let at = claim.to
   while (
     at < utterance.tokens.length &&

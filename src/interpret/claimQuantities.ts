@@ -10,10 +10,12 @@ import type { Utterance } from "./Utterance"
 
 /** Claims of every phrase that holds a measure. */
 export function claimQuantities(utterance: Utterance, context: Context): Claim[] {
-  return utterance.islands.flatMap((island) => {
+  const claims: Claim[] = []
+  for (const island of utterance.islands) {
     const claim = claimOf({ utterance, island, asked: context.asked, readback: context.readback?.kind })
-    return claim ? [claim] : []
-  })
+    if (claim) claims.push(claim)
+  }
+  return claims
 }
 
 function claimOf(site: Site): Claim | null {

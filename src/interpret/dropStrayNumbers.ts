@@ -35,17 +35,21 @@ export function dropStrayNumbers(
   clauses: Clauses,
   context: Context,
 ): Claim[] {
-  return claims.flatMap((claim) =>
-    isMeasured(claim.kind) || claim.kind === "field" ? judge(claim, utterance, clauses, context) : [claim],
-  )
+  const kept: Claim[] = []
+  for (const claim of claims) {
+    const isNumber = isMeasured(claim.kind) || claim.kind === "field"
+    const left = isNumber ? judge(claim, utterance, clauses, context) : claim
+    if (left) kept.push(left)
+  }
+  return kept
 }
 
-function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim[] {
+function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim | null {
   const isAsked = context.asked === claim.kind
-  if (isCount(claim, utterance)) return isAsked && !claim.isBare ? [doubtful(claim)] : []
-  if (isLabel(claim, utterance, isAsked)) return isAsked ? [doubtful(claim)] : []
-  if (claim.isBare && hasLostUnit(utterance)) return [doubtful(claim)]
-  if (hasStrangeUnit(claim, utterance)) return isAsked || claim.kind === "resistance" ? [doubtful(claim)] : []
+  if (isCount(claim, utterance)) return isAsked && !claim.isBare ? doubtful(claim) : null
+  if (isLabel(claim, utterance, isAsked)) return isAsked ? doubtful(claim) : null
+  if (claim.isBare && hasLostUnit(utterance)) return doubtful(claim)
+  if (hasStrangeUnit(claim, utterance)) return isAsked || claim.kind === "resistance" ? doubtful(claim) : null
   return amongStrangers({ claim, utterance, clauses, isAsked, hasItem: context.item !== undefined })
 }
 
@@ -58,12 +62,12 @@ interface Setting {
 }
 
 /** What is left of a claim when words that we do not know stand beside it. */
-function amongStrangers({ claim, utterance, clauses, isAsked, hasItem }: Setting): Claim[] {
+function amongStrangers({ claim, utterance, clauses, isAsked, hasItem }: Setting): Claim | null {
   const unknown = unknownWords(claim, utterance, clauses)
-  if (unknown === 0 || isSpokenReading(claim, utterance)) return [claim]
-  if (claim.isBare) return isAsked && unknown < 3 ? [doubtful(claim)] : []
+  if (unknown === 0 || isSpokenReading(claim, utterance)) return claim
+  if (claim.isBare) return isAsked && unknown < 3 ? doubtful(claim) : null
   const isLoose = claim.kind === "length" && !isAsked && !hasItem && unknown > 1
-  return isLoose && !hasSite(utterance) ? [] : [claim]
+  return isLoose && !hasSite(utterance) ? null : claim
 }
 
 /** "0.05R": letters glued to the figures that are no unit of ours. */
@@ -116,9 +120,11 @@ function isLabel(claim: Claim, utterance: Utterance, isAsked: boolean): boolean 
 }
 
 function unknownWords(claim: Claim, utterance: Utterance, clauses: Clauses): number {
-  return utterance.leftovers.filter(
-    (leftover, at) => leftover === "unknown" && (claim.isBare || clauses.clause[at] === clauses.clause[claim.from]),
-  ).length
+  let count = 0
+  for (let at = 0; at < utterance.leftovers.length; at += 1)
+    if (utterance.leftovers[at] === "unknown" && (claim.isBare || clauses.clause[at] === clauses.clause[claim.from]))
+      count += 1
+  return count
 }
 
 /** Whether the words speak of a conductor or a part. */

@@ -90,13 +90,13 @@ class IslandFinder {
   /** The phrase as it was said, with its tags; null when the matcher does not find it. */
   private told({ rule, from, to }: Phrase): Island | null {
     const name = phraseRules[rule]!
-    const { classes, numberEnds } = this
+    const { classes, numberEnds, isEdge } = this
     const told = this.language.memo.recall(
       rule,
-      { classes, numberEnds, from, to },
+      { classes, numberEnds, from, to, isEdge },
       () => this.match(name, from).find((one) => one.end === to) ?? null,
     )
-    return told && { rule: name, from, to, ...told }
+    return told && { rule: name, from, to, tags: told.tags, said: told.said, doubt: told.doubt }
   }
 
   private isAllowed({ rule }: Phrase): boolean {

@@ -82,11 +82,11 @@ function readFacts(utterance: Utterance, given: Context, language: Language): In
   const mentions = readMentions(utterance)
   const context = withoutStaleQuestion(given, mentions)
   const asReadBack = underReadBack(context, mentions)
-  const claims = [
+  const claims = inOrder([
     ...claimQuantities(utterance, asReadBack),
     ...claimSteps(utterance, context),
     ...claimSupply(utterance, context),
-  ].sort((one, other) => one.from - other.from)
+  ])
   const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
   const guarded = applyGuards(addressed, utterance, clauses, context, language.book)
   const repaired = applyRepairs(guarded, utterance, context.asked === "confirm")
@@ -100,6 +100,9 @@ function readFacts(utterance: Utterance, given: Context, language: Language): In
   const ask = settled.ask ?? services.ask ?? doubtOfAnswer(utterance, mentions, settled.sure, context)
   return { facts: [...services.facts, ...settled.sure.map(factOf)], ask, command: null }
 }
+
+const inOrder = (claims: Claim[]): readonly Claim[] =>
+  claims.length < 2 ? claims : claims.sort((one, other) => one.from - other.from)
 
 /**
  * While a measured fact waits for a yes, a bare number is taken for its field, unless the sentence names another part:

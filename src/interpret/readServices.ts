@@ -33,6 +33,7 @@ const near = new Fuse(names, {
 
 /** Service facts, and a question when a name was only nearly heard. */
 export function readServices(site: Site): { facts: Fact[]; ask: Ask | null } {
+  if (site.mentions.length === 0) return { facts: [], ask: askNear(site) }
   const bonds = site.mentions.filter((one) => isBond(one.item))
   const picked = bonds.filter((one) => site.claims.some((claim) => claim.subject === one.item) || isPick(site, one))
   // Of parts only named, the last is the one gone on with; a list ("water, gas and oil") is taken whole.
@@ -76,6 +77,9 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
 /** "glass bond in ten": a word that sounds like a part stands where the part should: which part is asked. */
 export function withNearPart(claim: Claim, utterance: Utterance, { book }: Language): Claim {
   if (claim.doubt || claim.subject === "earthing_conductor") return claim
+  const behind = partBehind(claim, utterance, book)
+  if (behind) return { ...claim, doubt: behind }
+  if (!utterance.entries.some((one) => one.mayBePart)) return claim
   const found = utterance.words.flatMap((word, at) => {
     const name = word.replace(/'s$/, "")
     const next = utterance.words[at + 1] ?? ""
@@ -85,8 +89,6 @@ export function withNearPart(claim: Claim, utterance: Utterance, { book }: Langu
     if (at >= claim.from || !(isBond || isFree)) return []
     return [pair, name].filter((one) => book.soundAlikes.part.has(one))
   })[0]
-  const behind = partBehind(claim, utterance, book)
-  if (behind) return { ...claim, doubt: behind }
   const part = found && book.soundAlikes.part.get(found)
   return part
     ? {
@@ -99,7 +101,7 @@ export function withNearPart(claim: Claim, utterance: Utterance, { book }: Langu
 /** "on the what are", "on the widget": a part is named behind the value, and it is not one we know. */
 function partBehind(claim: Claim, utterance: Utterance, book: Language["book"]): ClaimDoubt | null {
   const { words, leftovers } = utterance
-  if (!/^(on|for)$/.test(words[claim.to] ?? "") || claim.kind !== "conductor_csa") return null
+  if (claim.kind !== "conductor_csa" || !/^(on|for)$/.test(words[claim.to] ?? "")) return null
   const from = claim.to + (/^(the|my|a)$/.test(words[claim.to + 1] ?? "") ? 2 : 1)
   const known = book.soundAlikes.part.get(words.slice(from).join(" ")) ?? book.soundAlikes.part.get(words[from] ?? "")
   if (!known && leftovers[from] !== "unknown") return null

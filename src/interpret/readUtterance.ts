@@ -18,7 +18,7 @@ export function readUtterance(text: string, language: Language, asked = ""): Utt
   const atoms = readAtoms({ tokens, words, entries }, language.book)
   const numbers = atoms ? readNumbers({ atoms, tokens, words }) : []
   const islands = findIslands({ tokens, words, entries, numbers }, language, asked)
-  return { text, tokens, words, numbers, islands, leftovers: leftoversOf(words, entries, islands) }
+  return { text, tokens, words, entries, numbers, islands, leftovers: leftoversOf(words, entries, islands) }
 }
 
 function leftoversOf(

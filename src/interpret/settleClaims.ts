@@ -15,8 +15,11 @@ export interface Settled {
   ask: Ask | null
 }
 
+const nothingSettled: Settled = { sure: [], ask: null }
+
 /** Parts sure from doubtful. */
 export function settleClaims(claims: readonly Claim[], utterance: Utterance, context: Context): Settled {
+  if (claims.length === 0) return nothingSettled
   const noNull = dropNullReading(claims, utterance)
   const ranged = joinRanges(noNull, utterance).filter(
     (one) => !(one.kind === "field" && one.doubt?.because === rangeDoubt && !context.asked),
@@ -191,17 +194,18 @@ function askFor(doubts: readonly Claim[], sure: readonly Claim[]): Ask | null {
 
 const keyOf = (claim: Claim) => JSON.stringify([claim.kind, claim.value, claim.qualifier, claim.subject])
 
-const unique = (claims: readonly Claim[]): Claim[] =>
-  claims.filter((one, at) => claims.findIndex((other) => keyOf(other) === keyOf(one)) === at)
+function unique(claims: readonly Claim[]): readonly Claim[] {
+  if (claims.length < 2) return claims
+  const keys = claims.map(keyOf)
+  return claims.filter((_, at) => keys.indexOf(keys[at]!) === at)
+}
 
 /** A claim as the fact it stands for. */
 export function factOf(claim: Claim): Fact {
   const { kind, value, unit, qualifier, subject } = claim
-  return {
-    kind,
-    value,
-    ...(unit ? { unit } : {}),
-    ...(qualifier ? { qualifier } : {}),
-    ...(subject ? { subject } : {}),
-  } as Fact
+  const fact: Record<string, unknown> = { kind, value }
+  if (unit) fact.unit = unit
+  if (qualifier) fact.qualifier = qualifier
+  if (subject) fact.subject = subject
+  return fact as Fact
 }

@@ -18,11 +18,22 @@ const inside = /\b(on|for|to) (both|each|all|every)$/
 const behind =
   /^(each\b|apiece|(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor)))/
 
+/** Without one of these words nothing is said of a group or of one of it. */
+const groupWords = new Set(
+  "all both each every any two three four five six most some neither one other others rest everything them em 'em these those bonds first second third last apiece another".split(
+    " ",
+  ),
+)
+
+/** Whether the words may speak of a group at all: a quick look. */
+export const maySpeakOfGroup = ({ entries }: Utterance): boolean => entries.some((one) => groupWords.has(one.plain))
+
 const member =
   /(^|\b(and|but) )(one|the other|the (first|second|third|last)( one| bond)?|(first|second|third|other) one)('s| is| was| are)( (in|done|now))*$/
 
 /** Whether the claim is said of one of several: "one's ten mil and the other's sixteen" fits neither part named before. */
 export const takesMember = (claim: Claim, { words, tokens }: Utterance): boolean => {
+  if (claim.from === 0) return false
   const start = tokens.findLastIndex((token, at) => at < claim.from && isEdgeGap(token.after)) + 1
   return member.test(words.slice(start, claim.from).join(" "))
 }
