@@ -9,19 +9,24 @@ export interface AtomRow {
   words: readonly string[]
 }
 
+/** Digits behind the point. */
+function placesOf(text: string): number {
+  const point = text.indexOf(".")
+  return point === -1 ? 0 : text.length - point - 1
+}
+
 export const reading = (from: number, to: number, text: string, more: Partial<NumberReading>): NumberReading => ({
   from,
   to,
   text,
-  value: Number(text),
-  shape: "whole",
-  lead: null,
-  places: text.split(".")[1]?.length ?? 0,
-  spoken: true,
-  hasThousandsComma: false,
-  isSplit: false,
-  doubt: null,
-  ...more,
+  value: more.value ?? Number(text),
+  shape: more.shape ?? "whole",
+  lead: more.lead ?? null,
+  places: more.places ?? placesOf(text),
+  spoken: more.spoken ?? true,
+  hasThousandsComma: more.hasThousandsComma ?? false,
+  isSplit: more.isSplit ?? false,
+  doubt: more.doubt ?? null,
 })
 
 /** Whether the token at this place follows the one before without an edge. */

@@ -50,12 +50,12 @@ export function measure(site: Site, kind: MeasuredKind, how: Measure): Claim | n
     number.shape === "digits" && kind !== "resistance" && (site.readback === kind || isSaidBefore(site, number))
       ? { ...number, shape: "whole" as const }
       : number
-  const claim = decideQuantity({ kind, isAsked: site.asked === kind, ...how, number: plain }, from, to)
-  return {
-    ...doubtSoundAlike(site, claim),
-    isBare: isBare(site, number, how),
-    ...(plain === number ? {} : { isSpelled: true }),
-  }
+  const { hasUnit, shift = 0 } = how
+  const claim = decideQuantity({ kind, isAsked: site.asked === kind, hasUnit, shift, number: plain }, from, to)
+  doubtSoundAlike(site, claim)
+  claim.isBare = isBare(site, number, how)
+  if (plain !== number) claim.isSpelled = true
+  return claim
 }
 
 /** A number that only the question or a small word gives a field to. */
@@ -71,11 +71,8 @@ const isSaidBefore = ({ utterance }: Site, number: NumberReading): boolean =>
   utterance.numbers.some((one) => one.to <= number.from && one.shape === "whole" && one.value === number.value)
 
 /** A sound-alike in the phrase is written only when it may be. */
-function doubtSoundAlike({ island, asked }: Site, claim: Claim): Claim {
+function doubtSoundAlike({ island, asked }: Site, claim: Claim): void {
   const isAllowed = island.doubt === 0 || (island.doubt === 1 && asked === claim.kind)
-  if (isAllowed || claim.doubt) return claim
-  return {
-    ...claim,
-    doubt: { candidates: claim.value === null ? [] : [claim.value], because: "a word may have been misheard" },
-  }
+  if (isAllowed || claim.doubt) return
+  claim.doubt = { candidates: claim.value === null ? [] : [claim.value], because: "a word may have been misheard" }
 }

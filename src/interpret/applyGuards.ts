@@ -21,64 +21,79 @@ export function applyGuards(
   context: Context,
   book: WordBook,
 ): Claim[] {
+  if (claims.length === 0) return []
   const guards = new Guards(utterance, clauses, context, book)
-  return claims.flatMap((claim) => guards.judge(claim))
+  const kept: Claim[] = []
+  for (const claim of claims) {
+    const left = guards.judge(claim)
+    if (left) kept.push(left)
+  }
+  return kept
 }
 
+const nothingFound: Island[] = []
+/** Nouns that somebody else's place goes by: "my mate's house". */
+const houses = new Set(["house", "place", "job", "gaff", "site"])
+
 class Guards {
+  /** The phrases that can take something back: mostly none. */
+  private readonly talk: readonly Island[]
+  private readonly hasChatter: boolean
+  private readonly isElsewhere: boolean
+
   constructor(
     private readonly utterance: Utterance,
     private readonly clauses: Clauses,
     private readonly context: Context,
     private readonly book: WordBook,
-  ) {}
+  ) {
+    const talk = utterance.islands.filter((one) => /^(guards|answers|resistance\.nothing)/.test(one.rule))
+    this.talk = talk.length > 0 ? talk : nothingFound
+    this.hasChatter = utterance.leftovers.includes("chatter")
+    this.isElsewhere =
+      utterance.words.some((word) => houses.has(word)) &&
+      /\w's (other )?(house|place|job|gaff|site)\b/.test(utterance.words.join(" "))
+  }
 
-  judge(claim: Claim): Claim[] {
-    if (this.isChatter(claim) || this.isPlanned(claim) || isOfLeads(claim, this.utterance, this.clauses)) return []
-    if (this.isOvertaken(claim) || this.isSupposed(claim)) return []
+  judge(claim: Claim): Claim | null {
+    if (this.isChatter(claim) || this.isPlanned(claim) || isOfLeads(claim, this.utterance, this.clauses)) return null
+    if (this.isOvertaken(claim) || this.isSupposed(claim)) return null
     if (this.hasException(claim))
-      return [this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")]
+      return this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")
     if (this.isConditional(claim)) return this.onlyAsked(claim, "somebody else may have said so")
     if (this.isQuestion(claim)) return this.onlyAsked(claim, "that sounded like a question")
     return claim.kind === "step_done" ? this.judgeStep(claim) : this.judgeValue(claim)
   }
 
-  private judgeStep(claim: Claim): Claim[] {
-    if (!claim.isBare && this.beginsAsking(claim)) return []
-    return this.isNegated(claim) || this.isUndone(claim) ? [] : [this.hedgedStep(claim)]
+  private judgeStep(claim: Claim): Claim | null {
+    if (!claim.isBare && this.beginsAsking(claim)) return null
+    return this.isNegated(claim) || this.isUndone(claim) ? null : this.hedgedStep(claim)
   }
 
-  private judgeValue(claim: Claim): Claim[] {
-    if (this.isVerdict(claim)) return []
+  private judgeValue(claim: Claim): Claim | null {
+    if (this.isVerdict(claim)) return null
     const foreign = foreignSubject(claim, this.utterance, this.clauses, this.book)
-    if (foreign === "object") return []
+    if (foreign === "object") return null
     const isRead = claim.kind === "resistance" && typeof claim.value === "number" && claim.value < 1
-    if (foreign === "kind" || (foreign && isRead)) return [this.doubt(claim, "that was said of something else")]
+    if (foreign === "kind" || (foreign && isRead)) return this.doubt(claim, "that was said of something else")
     if (foreign) return this.onlyAsked(claim, "that was said of something else")
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
-    return negation === "after" ? [] : [this.hedged(claim)]
+    return negation === "after" ? null : this.hedged(claim)
   }
 
   /** What was not plainly said is asked about when it was asked for, and else left alone. */
-  private onlyAsked(claim: Claim, because: string): Claim[] {
-    return this.isAsked(claim) ? [this.doubt(claim, because)] : []
+  private onlyAsked(claim: Claim, because: string): Claim | null {
+    return this.isAsked(claim) ? this.doubt(claim, because) : null
   }
 
   /** "not sixteen" says nothing but what it is not; beside a value that is said to be right it is only its shadow. */
-  private denied(claim: Claim): Claim[] {
+  private denied(claim: Claim): Claim | null {
     const kind =
       claim.kind === "field" && typeof claim.value === "number" && isSold(claim.value) ? "conductor_csa" : claim.kind
-    if (kind === "field") return []
-    return [
-      {
-        ...claim,
-        kind,
-        value: null,
-        isDenied: true,
-        doubt: { candidates: [], because: "only what it is not was said" },
-      },
-    ]
+    if (kind === "field") return null
+    const doubt = { candidates: [], because: "only what it is not was said" }
+    return { ...claim, kind, value: null, isDenied: true, doubt }
   }
 
   private isAsked(claim: Claim): boolean {
@@ -94,7 +109,7 @@ class Guards {
   }
 
   private found(rule: string): Island[] {
-    return this.utterance.islands.filter((one) => one.rule === rule)
+    return this.talk.length === 0 ? nothingFound : this.talk.filter((one) => one.rule === rule)
   }
 
   private inSame(part: "sentence" | "clause" | "segment", claim: Claim, island: Island): boolean {
@@ -102,6 +117,7 @@ class Guards {
   }
 
   private isChatter(claim: Claim): boolean {
+    if (!this.hasChatter) return false
     return this.utterance.leftovers.some(
       (leftover, at) =>
         leftover === "chatter" && (claim.isBare || this.clauses.clause[at] === this.clauses.clause[claim.from]),
@@ -110,7 +126,7 @@ class Guards {
 
   private isConditional(claim: Claim): boolean {
     return (
-      /\w's (other )?(house|place|job|gaff|site)\b/.test(this.utterance.words.join(" ")) ||
+      this.isElsewhere ||
       this.found("guards.limit").some(
         (one) => this.inSame("clause", claim, one) && !isJudgement(one, this.utterance),
       ) ||
@@ -136,8 +152,9 @@ class Guards {
 
   /** "say the label's on": a clause that opens so supposes. */
   private isSupposed(claim: Claim): boolean {
+    if (claim.kind !== "step_done") return false
     const first = this.clauses.clause.indexOf(this.clauses.clause[claim.from]!)
-    return claim.kind === "step_done" && this.utterance.words[first] === "say" && first < claim.from
+    return this.utterance.words[first] === "say" && first < claim.from
   }
 
   private isPlanned(claim: Claim): boolean {
@@ -151,6 +168,7 @@ class Guards {
 
   private isQuestion(claim: Claim): boolean {
     if (this.clauses.questions.has(this.clauses.sentence[claim.from]!)) return true
+    if (this.talk.length === 0) return false
     return [...this.found("guards.question"), ...this.found("guards.wonder")].some((one) =>
       this.inSame("sentence", claim, one),
     )
@@ -216,6 +234,7 @@ class Guards {
   }
 
   private negationOf(claim: Claim): "before" | "after" | null {
+    if (this.talk.length === 0) return null
     const not = this.negators(claim).filter((one) => this.inSame("segment", claim, one) && !this.isRepairingNo(one))
     const isPlain = (one: Island) => /not|n't|nae|never|isn|no$/.test(this.textOf(one))
     if (not.some((one) => one.to <= claim.from && isPlain(one) && this.onlySmallBetween(one.to, claim.from)))
@@ -260,6 +279,8 @@ class Guards {
 
   private hedged(claim: Claim): Claim {
     if (claim.kind === "service") return claim
+    const isIsh = this.utterance.words.slice(claim.from, claim.to + 1).includes("ish")
+    if (this.talk.length === 0 && !isIsh) return claim
     const loose = this.found("answers.maybe").filter((one) =>
       /prob|maybe|perhaps|think|suppose|guess|could|sure|know|should/.test(this.textOf(one)),
     )
@@ -267,7 +288,6 @@ class Guards {
       (one) => this.inSame("clause", claim, one) || this.leadsIn(one, claim),
     )
     if (isHedged) return this.doubt(claim, "that was not sure")
-    const isIsh = this.utterance.words.slice(claim.from, claim.to + 1).includes("ish")
     const mayRound = claim.kind === "length" || claim.kind === "distance"
     const isRounded =
       !mayRound &&

@@ -102,9 +102,9 @@ export function assignSubjects(
   const mayBeGroup = maySpeakOfGroup(utterance)
   const assigned: Claim[] = []
   for (const claim of claims) {
-    const named = takesSubject(claim) && !postposed(claim, mentions, utterance) ? namedEarth(claim, utterance) : null
+    const named = namedEarth(claim, utterance)
     if (!takesSubject(claim)) assigned.push(claim)
-    else if (named) assigned.push({ ...claim, subject: named })
+    else if (named && !postposed(claim, mentions, utterance)) assigned.push({ ...claim, subject: named })
     else if (mayBeGroup && takesMember(claim, utterance)) assigned.push(ofWhich(claim, []))
     else assigned.push(...owned(claim, itemsFor(claim, mentions, utterance), { utterance, context, mayBeGroup }))
   }
@@ -133,7 +133,7 @@ const ofWhich = (claim: Claim, candidates: readonly Item[], because = "it was no
 /** "sixteen mil earth" is the earthing conductor; a bond is called so only with its part. */
 function namedEarth(claim: Claim, utterance: Utterance): Item | null {
   if (claim.kind !== "conductor_csa") return null
-  return utterance.words[claim.to - 1] === "earth" ? "earthing_conductor" : null
+  return claim.to > 0 && utterance.words[claim.to - 1] === "earth" ? "earthing_conductor" : null
 }
 
 function withCurrent(claim: Claim, { utterance, context, mayBeGroup }: Around): Claim {
@@ -146,11 +146,9 @@ function withCurrent(claim: Claim, { utterance, context, mayBeGroup }: Around): 
 /** The claim with its doubt when it is said of parts that nobody named. */
 function ofGroup(claim: Claim, utterance: Utterance): Claim | null {
   const isPlural = utterance.words.slice(claim.from, claim.to + 1).includes("bonds")
-  if (claim.kind === "conductor_csa" && isPlural)
-    return ofWhich(claim, [], "it was not said which bonds")
+  if (claim.kind === "conductor_csa" && isPlural) return ofWhich(claim, [], "it was not said which bonds")
   const near = utterance.words.slice(Math.max(0, claim.from - 2), claim.from + 1)
-  if (claim.kind === "conductor_csa" && near.includes("both"))
-    return ofWhich(claim, [], "it was not said which bonds")
+  if (claim.kind === "conductor_csa" && near.includes("both")) return ofWhich(claim, [], "it was not said which bonds")
   if (takesGroup(claim, utterance)) return ofWhich(claim, [])
   // "all" may be "oil", and of what "all" is was not said.
   if (claim.kind === "conductor_csa" && utterance.words[claim.from] === "all")

@@ -11,7 +11,9 @@ export const askedStep = (context: Context): Step | null =>
 
 /** Claims of steps, in order. */
 export function claimSteps(utterance: Utterance, context: Context): Claim[] {
-  const claims = utterance.islands.flatMap((island) => claimOf(utterance, island, context))
+  const claims: Claim[] = []
+  for (const island of utterance.islands)
+    if (island.rule.startsWith("steps.")) claims.push(...claimOf(utterance, island, context))
   // "dead" alone answers half of the question.
   const at = utterance.words.indexOf("dead")
   if (claims.length > 0 || at === -1 || askedStep(context) !== "isolated_proved_dead") return claims

@@ -5,14 +5,15 @@ import { hasTag, type Island, tagValue, type Utterance } from "./Utterance"
 
 /** Claims of the earthing arrangement, of polarity and of surveys. */
 export function claimSupply(utterance: Utterance, context: Context): Claim[] {
-  return utterance.islands.flatMap((island) => {
-    if (island.rule === "arrangement.arrangement") return claimArrangement(island, context)
-    if (island.rule === "arrangement.doubtful") return doubtArrangement(utterance, island, context)
-    if (island.rule === "supply.polarity") return [claimPolarity(island)]
+  const claims: Claim[] = []
+  for (const island of utterance.islands) {
+    if (island.rule === "arrangement.arrangement") claims.push(...claimArrangement(island, context))
+    if (island.rule === "arrangement.doubtful") claims.push(...doubtArrangement(utterance, island, context))
+    if (island.rule === "supply.polarity") claims.push(claimPolarity(island))
     if (island.rule === "survey.survey")
-      return [{ kind: "survey", value: tagValue(island, "survey")!, ...base(island) }]
-    return []
-  })
+      claims.push({ kind: "survey", value: tagValue(island, "survey")!, ...base(island) })
+  }
+  return claims
 }
 
 const base = (island: Island) => ({ from: island.from, to: island.to, isBare: false })

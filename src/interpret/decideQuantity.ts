@@ -5,7 +5,7 @@
 import { sizesMm2 } from "../facts/Quantity"
 import { unitOf } from "../facts/unitOf"
 import type { Claim, ClaimDoubt, MeasuredKind } from "./Claim"
-import type { NumberReading } from "./NumberReading"
+import type { NumberDoubt, NumberReading } from "./NumberReading"
 
 export interface Quantity {
   kind: MeasuredKind
@@ -20,22 +20,27 @@ export interface Quantity {
 }
 
 /** Exact value of a reading moved by powers of ten. */
-export const shifted = (text: string, powers: number): number => Number(`${text}e${powers}`)
+export const shifted = (text: string, powers: number): number =>
+  powers === 0 ? Number(text) : Number(`${text}e${powers}`)
 
 /** A claim for the quantity, with a doubt when it may not be written. */
 export function decideQuantity(quantity: Quantity, from: number, to: number): Claim {
   const { kind, number } = quantity
   const value = shifted(number.text, quantity.shift ?? 0)
-  const doubt = number.doubt
-    ? {
-        candidates: fitting(
-          kind,
-          number.doubt.candidates.map((one) => shifted(String(one), quantity.shift ?? 0)),
-        ),
-        because: number.doubt.because,
-      }
-    : doubtOf(quantity, value)
-  return { kind, value, unit: unitOf[kind], from, to, isBare: false, ...(doubt ? { doubt } : {}) }
+  const doubt = number.doubt ? heardDoubt(quantity, number.doubt) : doubtOf(quantity, value)
+  const claim: Claim = { kind, value, unit: unitOf[kind], from, to, isBare: false }
+  if (doubt) claim.doubt = doubt
+  return claim
+}
+
+function heardDoubt({ kind, shift = 0 }: Quantity, { candidates, because }: NumberDoubt): ClaimDoubt {
+  return {
+    candidates: fitting(
+      kind,
+      candidates.map((one) => shifted(String(one), shift)),
+    ),
+    because,
+  }
 }
 
 /** Candidates a field could not hold are not worth offering. */

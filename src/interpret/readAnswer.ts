@@ -29,7 +29,7 @@ const besideWish = new Set(
 
 /** Kinds of answer in the utterance, when it holds nothing else. */
 export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {
-  if (!utterance.islands.every((one) => /^(answers|repairs)\./.test(one.rule))) return null
+  if (!utterance.islands.every((one) => one.rule.startsWith("answers.") || one.rule.startsWith("repairs."))) return null
   const kinds = new Set<AnswerKind>()
   for (const island of utterance.islands) {
     const text = utterance.words.slice(island.from, island.to).join(" ")

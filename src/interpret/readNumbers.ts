@@ -26,13 +26,14 @@ export function readNumbers(row: AtomRow): NumberReading[] {
       if (!next || next.to <= next.from) break
       group.push(next)
     }
-    readings.push(...settleGroup(group, row))
+    for (const one of settleGroup(group, row)) readings.push(markDoubtfulWords(one, row))
     at = group.at(-1)!.to
   }
-  return readings.map((one) => markDoubtfulWords(one, row))
+  return readings
 }
 
 function settleGroup(group: readonly NumberReading[], row: AtomRow): readonly NumberReading[] {
+  if (group.length === 1) return group
   const [first, second] = group
   if (!second || !first) return group
   const isRepeat = first.places > 0 || (first.spoken && first.value >= 10)
@@ -49,10 +50,13 @@ function settleGroup(group: readonly NumberReading[], row: AtomRow): readonly Nu
 }
 
 function markDoubtfulWords(one: NumberReading, row: AtomRow): NumberReading {
-  if (["minus", "negative"].includes(row.words[one.from - 1] ?? "") && touches(row, one.from))
+  const before = one.from > 0 ? row.words[one.from - 1]! : ""
+  if ((before === "minus" || before === "negative") && touches(row, one.from))
     return { ...one, doubt: { candidates: [one.value], because: "a minus cannot be meant" } }
-  const isDoubtful = row.atoms.slice(one.from, one.to).some((atom) => atom?.isDoubtful)
-  if (!isDoubtful || one.doubt) return one
+  if (one.doubt) return one
+  let isDoubtful = false
+  for (let at = one.from; at < one.to; at += 1) isDoubtful ||= row.atoms[at]?.isDoubtful ?? false
+  if (!isDoubtful) return one
   return { ...one, doubt: { candidates: [one.value], because: "a word may not have been a number" } }
 }
 
@@ -111,7 +115,7 @@ function readBrokenOh(row: AtomRow, at: number): NumberReading | null {
 
 function readFromFigure(row: AtomRow, at: number): NumberReading | null {
   const atom = row.atoms[at]!
-  const split = readSplitFigure(row, at)
+  const split = row.atoms[at + 1] ? readSplitFigure(row, at) : null
   if (split) return split
   const next = touches(row, at + 1) ? row.atoms[at + 1] : null
   if (
@@ -129,8 +133,8 @@ function readFromFigure(row: AtomRow, at: number): NumberReading | null {
         doubt: { candidates: lostPoint(text).filter((value) => value < 1), because: "the point was not heard" },
       })
   }
-  const figure = readFigure(atom.text)
-  const whole = reading(at, atom.to, figure.text, { ...figure, spoken: false })
+  const { text, shape, lead, hasThousandsComma, doubt } = readFigure(atom.text)
+  const whole = reading(at, atom.to, text, { shape, lead, hasThousandsComma, doubt, spoken: false })
   return readFromHalf(row, whole)
 }
 
@@ -167,7 +171,7 @@ function readFromHalf(row: AtomRow, whole: NumberReading): NumberReading {
   if (glued?.role === "fraction" || glued?.role === "half") return withFraction(whole, glued.value, glued.to)
   if (glued?.role === "figure" && readFigure(glued.text).shape === "fraction")
     return withFraction(whole, Number(readFigure(glued.text).text), glued.to)
-  if (!["and", "an", "an'", "n", "'n"].includes(row.words[whole.to] ?? "")) return whole
+  if (whole.to >= row.words.length || !/^(and|an'?|'?n)$/.test(row.words[whole.to]!)) return whole
   const after = whole.to + (["a", "one"].includes(row.words[whole.to + 1] ?? "") ? 2 : 1)
   const part = row.atoms[after]
   if (part?.role === "half" || part?.role === "quarter" || part?.role === "fraction")
