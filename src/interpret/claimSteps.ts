@@ -13,7 +13,7 @@ export const askedStep = (context: Context): Step | null =>
 export function claimSteps(utterance: Utterance, context: Context): Claim[] {
   const claims: Claim[] = []
   for (const island of utterance.islands)
-    if (island.rule.startsWith("steps.")) claims.push(...claimOf(utterance, island, context))
+    if (/^(steps|tasks)\./.test(island.rule)) claims.push(...claimOf(utterance, island, context))
   // "dead" alone answers half of the question.
   const at = utterance.words.indexOf("dead")
   if (claims.length > 0 || at === -1 || askedStep(context) !== "isolated_proved_dead") return claims
