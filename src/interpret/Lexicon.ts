@@ -5,8 +5,8 @@
 import type { GrammarMatcher } from "../grammar/GrammarMatcher"
 import type { PhraseFinder, PlaceClass } from "../grammar/PhraseFinder"
 import type { WordForm } from "../grammar/WordRow"
+import type { Leftover } from "./Leftover"
 import type { NumberRole } from "./readNumberWords"
-import type { Leftover } from "./Utterance"
 import type { WordBook } from "./WordBook"
 
 export interface WordEntry {

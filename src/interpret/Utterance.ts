@@ -1,5 +1,6 @@
 /** One utterance taken apart: tokens, the numbers in them, the grammar phrases found, and what is left over. */
 import type { PlacedTag } from "../grammar/WordRow"
+import type { Leftover } from "./Leftover"
 import type { WordEntry } from "./Lexicon"
 import type { NumberReading } from "./NumberReading"
 import type { Token } from "./Token"
@@ -17,9 +18,6 @@ export interface Island {
   /** 0 as written, 1 when a sound-alike is in it that counts only if asked, 2 when one always has to be asked. */
   doubt: number
 }
-
-/** What a token that no phrase took is. */
-export type Leftover = "skippable" | "neutral" | "chatter" | "unknown"
 
 export interface Utterance {
   text: string

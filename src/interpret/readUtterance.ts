@@ -4,11 +4,12 @@
  */
 import { findIslands } from "./findIslands"
 import type { Language } from "./Language"
+import type { Leftover } from "./Leftover"
 import type { WordEntry } from "./Lexicon"
 import { readAtoms } from "./readAtoms"
 import { readNumbers } from "./readNumbers"
 import { tokenise } from "./tokenise"
-import type { Island, Leftover, Utterance } from "./Utterance"
+import type { Island, Utterance } from "./Utterance"
 
 /** Takes a text apart; `asked` lets the answers to one question count. */
 export function readUtterance(text: string, language: Language, asked = ""): Utterance {
