@@ -25,6 +25,7 @@ const homeOf: Record<string, string[]> = {
   "react-dom": ["app"],
   "fuse.js": ["interpret"],
   "chrono-node": ["interpret", "search"],
+  "@tanstack/react-virtual": ["app"],
   soundswallower: ["speech"],
   dexie: ["record"],
   pdfkit: ["exports"],

@@ -2,7 +2,6 @@
 import { Opening } from "../Opening"
 import { useOpened } from "../parts/useOpened"
 import type { Desk } from "./Desk"
-import { JobChoice } from "./JobChoice"
 import { officeHash } from "./officePlace"
 import "./office.css"
 
@@ -20,8 +19,12 @@ const Review = ({ desk, job }: { desk: Desk; job: string }) => {
   return <review.JobReview {...desk} job={job} by="office" back={back} />
 }
 
+const Find = ({ desk }: { desk: Desk }) => {
+  const find = useOpened(() => import("./find/FindView"))
+  if (find === null || find === "failed") return <Opening failed={find === "failed"} />
+  return <find.FindView desk={desk} />
+}
+
 export const OfficeView = ({ desk, job }: OfficeProps) => (
-  <div className="app office">
-    {job === null ? <JobChoice desk={desk} /> : <Review key={job} desk={desk} job={job} />}
-  </div>
+  <div className="app office">{job === null ? <Find desk={desk} /> : <Review key={job} desk={desk} job={job} />}</div>
 )

@@ -1,0 +1,106 @@
+/** The office's first screen: every job on this device, searched by plain words. */
+import { type RefObject, useDeferredValue, useEffect, useRef, useState, useSyncExternalStore } from "react"
+import { Brand } from "../../parts/Brand"
+import type { Desk } from "../Desk"
+import { JobTable } from "./JobTable"
+import { type Register, registerOf } from "./Register"
+import { SearchBox } from "./SearchBox"
+import "./find.css"
+
+const Count = ({ found, all, toRenew }: { found: number; all: number; toRenew: number }) => (
+  <p className="find-count" role="status">
+    <strong>{found === all ? `${all} jobs` : `${found} of ${all} jobs`}</strong>
+    {toRenew > 0 && <span className="quiet"> {toRenew} are still being looked through; what is found may change.</span>}
+  </p>
+)
+
+const useSearch = (register: Register, now: () => string) => {
+  useSyncExternalStore(register.subscribe, register.snapshot)
+  const [text, setText] = useState(register.query)
+  const [order, setOrder] = useState(register.order)
+  // The box keeps up with the fingers; the list follows as soon as it can.
+  const { query, rows } = register.search(useDeferredValue(text), order, now())
+  useEffect(() => {
+    register.query = text
+    register.order = order
+  }, [register, text, order])
+  return { text, setText, order, setOrder, query, rows }
+}
+
+/** "/" goes to the search box from anywhere but a field; the arrow down goes from it into the list. */
+const useKeys = (box: RefObject<HTMLInputElement | null>, enter: RefObject<() => void>) => {
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      const field = (event.target as HTMLElement).closest?.("input, select, textarea")
+      if (event.key === "ArrowDown" && field === box.current) enter.current()
+      else if (event.key === "/" && !field) {
+        box.current?.focus()
+        box.current?.select()
+      } else return
+      event.preventDefault()
+    }
+    document.addEventListener("keydown", press)
+    return () => document.removeEventListener("keydown", press)
+  }, [box, enter])
+}
+
+const Jobs = ({ register, now }: { register: Register; now: () => string }) => {
+  const { toRenew } = useSyncExternalStore(register.subscribe, register.snapshot)
+  const search = useSearch(register, now)
+  const box = useRef<HTMLInputElement>(null)
+  const enter = useRef(() => {})
+  useKeys(box, enter)
+  const { rows } = search
+  return (
+    <>
+      <SearchBox {...search} box={box} />
+      <Count found={rows.length} all={register.finder.size} toRenew={toRenew} />
+      {rows.length === 0 && register.finder.size > 0 && (
+        <p>No job is like that. Take out a condition above, or put other words in quotation marks.</p>
+      )}
+      {rows.length > 0 && (
+        <JobTable
+          rows={rows}
+          current={register.opened}
+          faultsOf={(job) => register.faultsOf(job)}
+          opening={(job) => {
+            register.opened = job
+          }}
+          leaveUp={() => box.current?.focus()}
+          enter={enter}
+        />
+      )}
+    </>
+  )
+}
+
+const Found = ({ desk, register }: { desk: Desk; register: Register }) => {
+  const { phase } = useSyncExternalStore(register.subscribe, register.snapshot)
+  if (phase === "reading") return <p role="status">Looking for jobs on this device.</p>
+  if (phase === "failed") return <p role="alert">The stored jobs could not be read. Load the page again.</p>
+  return <Jobs register={register} now={desk.now} />
+}
+
+export const FindView = ({ desk }: { desk: Desk }) => {
+  const register = registerOf(desk.store)
+  useEffect(() => {
+    const look = () => {
+      if (document.visibilityState === "visible") void register.refresh()
+    }
+    look()
+    document.addEventListener("visibilitychange", look)
+    return () => document.removeEventListener("visibilitychange", look)
+  }, [register])
+  return (
+    <main className="find">
+      <header className="find-head">
+        <Brand />
+        <h1>Office</h1>
+        <a className="button" href="./">
+          Start page
+        </a>
+      </header>
+      <Found desk={desk} register={register} />
+    </main>
+  )
+}

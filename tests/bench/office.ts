@@ -1,0 +1,194 @@
+/**
+ * The office over ten thousand jobs in a real browser: how long the list takes to stand, how long a search takes, how
+ * long one job takes to open, and what memory it all needs. Needs a build in `dist`. The jobs are invented; they are put
+ * straight into the page's own database, as the store would have written them. JOBS sets another number; PROFILE names a
+ * folder in which they are kept for the next time.
+ */
+import { existsSync } from "node:fs"
+import type { Page } from "playwright-core"
+import { rulesVersion } from "../../src/app/rulesVersion"
+import { dropProfile, launch, makeProfile, serveApp } from "../browser/openApp"
+import { makeTemplates, placeOf, type Template } from "./madeUpJobs"
+
+const jobs = Number(process.env.JOBS ?? 10_000)
+const linesEach = 200
+const atOnce = 100
+
+const queries = [
+  "gas",
+  "bakery",
+  "village hall",
+  "bonds under 10",
+  "readings over 0.05",
+  "gas reading over 0.04",
+  "open stops",
+  "to look at",
+  "kept",
+  "last month",
+  "in february",
+  "mill lane",
+  "said valve",
+  "no room behind the oven",
+  "TT",
+  "water under 10 open stops",
+  "hall by the green not signed",
+  "flour silo frame",
+  "s",
+  "lengths over 30 m",
+]
+
+const quantile = (times: readonly number[], share: number) =>
+  [...times].sort((a, b) => a - b)[Math.min(times.length - 1, Math.floor(times.length * share))]!
+
+interface Batch {
+  from: number
+  places: { place: string; dayShift: number }[]
+  templates: Template[]
+  version: string
+}
+
+/** Runs in the page. */
+export const seed = async ({ from, places, templates, version }: Batch): Promise<void> => {
+  const database = await new Promise<IDBDatabase>((fulfil, fail) => {
+    const opening = indexedDB.open("bothhands")
+    opening.onsuccess = () => fulfil(opening.result)
+    opening.onerror = () => fail(opening.error)
+  })
+  const writing = database.transaction(["lines", "rows"], "readwrite", { durability: "relaxed" })
+  for (const [index, { place, dayShift }] of places.entries()) {
+    const template = templates[(from + index) % templates.length]!
+    const shift = (at: string) => new Date(Date.parse(at) - dayShift * 86_400_000).toISOString()
+    const text = JSON.stringify(template)
+      .replaceAll("@place", place)
+      .replaceAll("@", String(from + index))
+    const { lines, row } = JSON.parse(text) as Template
+    for (const line of lines) writing.objectStore("lines").add({ ...line, at: shift(line.at) })
+    const days = { openedAt: shift(row.openedAt), lastAt: shift(row.lastAt) }
+    writing.objectStore("rows").add({ job: row.job, version, row: { ...row, ...days } })
+  }
+  await new Promise<void>((fulfil, fail) => {
+    writing.oncomplete = () => fulfil()
+    writing.onerror = () => fail(writing.error)
+  })
+  database.close()
+}
+
+const fill = async (page: Page): Promise<void> => {
+  const templates = makeTemplates(40, linesEach)
+  const version = rulesVersion()
+  for (let from = 0; from < jobs; from += atOnce) {
+    const places = Array.from({ length: Math.min(atOnce, jobs - from) }, (_, index) => placeOf(from + index))
+    await page.evaluate(seed, { from, places, templates, version })
+  }
+}
+
+/** Rows of an earlier filling count as made by the rules of this build, so that what is measured is a list at rest. */
+const restamp = (page: Page): Promise<void> =>
+  page.evaluate(async (version) => {
+    const database = await new Promise<IDBDatabase>((fulfil) => {
+      const opening = indexedDB.open("bothhands")
+      opening.onsuccess = () => fulfil(opening.result)
+    })
+    const writing = database.transaction("rows", "readwrite")
+    const store = writing.objectStore("rows")
+    const all = store.getAll()
+    all.onsuccess = () => {
+      for (const row of all.result) if (row.version !== version) store.put({ ...row, version })
+    }
+    await new Promise<void>((fulfil) => {
+      writing.oncomplete = () => fulfil()
+    })
+    database.close()
+  }, rulesVersion())
+
+/** Milliseconds from the reload until the count of all jobs and a first row stand on the page. */
+const measureList = async (page: Page): Promise<number> => {
+  await page.reload()
+  await page.locator(".find-row").first().waitFor({ timeout: 60_000 })
+  return page.evaluate(() => performance.now())
+}
+
+/** From the last key to the new count on the page, for each query, as somebody at the desk would wait. */
+const measureSearch = (page: Page): Promise<number[]> =>
+  page.evaluate(async (asked) => {
+    const box = document.querySelector<HTMLInputElement>(".find-words input")!
+    const frame = () => new Promise((fulfil) => requestAnimationFrame(() => setTimeout(fulfil)))
+    const type = (text: string) => {
+      Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!.set!.call(box, text)
+      box.dispatchEvent(new Event("input", { bubbles: true }))
+    }
+    const times: number[] = []
+    for (let round = 0; round < 3; round++) {
+      for (const text of asked) {
+        performance.clearMeasures("bothhands.search")
+        type(text)
+        while (performance.getEntriesByName("bothhands.search").length === 0) await frame()
+        times.push(performance.getEntriesByName("bothhands.search").at(-1)!.duration)
+        type("")
+        await frame()
+        await frame()
+      }
+    }
+    return times
+  }, queries)
+
+const measureOpening = async (page: Page): Promise<number[]> => {
+  const times: number[] = []
+  for (let round = 0; round < 10; round++) {
+    const took = await page.evaluate(async () => {
+      const frame = () => new Promise((fulfil) => requestAnimationFrame(() => setTimeout(fulfil)))
+      const started = performance.now()
+      document.querySelector<HTMLAnchorElement>(".find-row a")!.click()
+      while (document.querySelector(".find") || !document.querySelector("main h1")) await frame()
+      return performance.now() - started
+    })
+    times.push(took)
+    await page.goBack()
+    await page.locator(".find-row").first().waitFor()
+  }
+  return times
+}
+
+const megabytes = async (page: Page): Promise<number> => {
+  const client = await page.context().newCDPSession(page)
+  await client.send("HeapProfiler.collectGarbage")
+  const { metrics } = await client.send("Performance.enable").then(() => client.send("Performance.getMetrics"))
+  return metrics.find((one) => one.name === "JSHeapUsedSize")!.value / 1e6
+}
+
+export const run = async (): Promise<void> => {
+  // A browser keeps what it stores by address, so the port has to be the same the next time.
+  const app = await serveApp({ preview: { port: 4199, strictPort: true } })
+  const profile = process.env.PROFILE ?? makeProfile()
+  const fresh = !existsSync(profile) || !process.env.PROFILE
+  const context = await launch({ profile, viewport: { width: 1440, height: 900 } })
+  try {
+    // tsx marks functions with their names by a function that pages do not have.
+    await context.addInitScript({ content: "globalThis.__name ??= (one) => one" })
+    const page = context.pages()[0]!
+    await page.goto(`${app.url}#office`)
+    await page.locator(".find-count").waitFor()
+    const started = performance.now()
+    if (fresh) await fill(page)
+    else await restamp(page)
+    console.log(
+      `${jobs} jobs of ${linesEach} lines put in within ${Math.round((performance.now() - started) / 1000)} s`,
+    )
+    const lists = [await measureList(page), await measureList(page), await measureList(page)]
+    console.log(`list of all jobs after a reload: ${lists.map(Math.round).join(", ")} ms`)
+    const searches = await measureSearch(page)
+    console.log(
+      `search: median ${quantile(searches, 0.5).toFixed(1)} ms, p95 ${quantile(searches, 0.95).toFixed(1)} ms, ${searches.length} searches`,
+    )
+    console.log(`memory of the page, list open: ${Math.round(await megabytes(page))} MB`)
+    const openings = await measureOpening(page)
+    console.log(
+      `opening one job: median ${Math.round(quantile(openings, 0.5))} ms, p95 ${Math.round(quantile(openings, 0.95))} ms`,
+    )
+    console.log(`memory of the page after that: ${Math.round(await megabytes(page))} MB`)
+  } finally {
+    await context.close()
+    await app.close()
+    if (!process.env.PROFILE) dropProfile(profile)
+  }
+}
