@@ -6,7 +6,7 @@
 import { useWindowVirtualizer } from "@tanstack/react-virtual"
 import { type KeyboardEvent, type RefObject, useEffect, useLayoutEffect, useRef, useState } from "react"
 import type { JobRow } from "../../../record/JobRow"
-import { showDate } from "../../parts/showFact"
+import { showDate } from "../../parts/showDate"
 import { officeHash } from "../officePlace"
 import { RowStates } from "./RowStates"
 import { showParts } from "./showParts"

@@ -1,6 +1,7 @@
 /** A condition in words, as it was understood: what stands on its chip. */
 import type { Condition, JobState, PartField, Sign, Whose } from "../../../search/Condition"
-import { showDate, showOhms } from "../../parts/showFact"
+import { showDate } from "../../parts/showDate"
+import { showOhms } from "../../parts/showFact"
 import { showItem } from "../../parts/showItem"
 
 const signs: Record<Sign, string> = { "<": "under", "<=": "at most", "=": "just", ">=": "at least", ">": "over" }
