@@ -26,6 +26,7 @@ const viewOf = (phase: SessionView["phase"], jobs: readonly JobSummary[], failed
   heard: {},
   jobs,
   alarm: false,
+  follows: false,
   notices: failed
     ? [
         {
@@ -72,7 +73,8 @@ class EarlySession implements Session {
   saveReport: Session["saveReport"] = () => this.hand((session) => session.saveReport())
   saveAllJobs: Session["saveAllJobs"] = () => this.hand((session) => session.saveAllJobs())
   openJobFile: Session["openJobFile"] = (file) => this.hand((session) => session.openJobFile(file))
-  prompt: Session["prompt"] = (words) => this.hand((session) => session.prompt(words))
+  prompt: Session["prompt"] = (words, shown) => this.hand((session) => session.prompt(words, shown))
+  takeOver: Session["takeOver"] = () => this.tapped((session) => session.takeOver())
   dismiss: Session["dismiss"] = (notice) => this.hand((session) => session.dismiss(notice))
 
   /** The jobs first: their list is what the start page waits for. */

@@ -11,6 +11,7 @@ import { tickInMs } from "../dialogue/loneWorker"
 import type { Preferences } from "../dialogue/Preferences"
 import { mostReminders, step } from "../dialogue/step"
 import { isWaitedFor } from "../dialogue/unanswered"
+import type { LogLine } from "../record/LogLine"
 import type { HalfDuplex } from "./HalfDuplex"
 import type { Parts } from "./Parts"
 import type { Unstamped } from "./Session"
@@ -23,6 +24,8 @@ const byHand: readonly DialogueEvent["type"][] = ["resumed", "tapped", "entered"
 
 export interface LoopHooks {
   changed(): void
+  /** Lines are on disk. */
+  stored(): void
   /** The store refused; the words are for the worker. */
   trouble(because: string): void
   expect(effect: Extract<Effect, { do: "expect" }>): void
@@ -57,6 +60,20 @@ export class Loop {
     return this.queue
   }
 
+  /** Resolves once all that was taken is stored. */
+  settled(): Promise<void> {
+    return this.queue
+  }
+
+  /** Shows what these lines say, without writing or speaking: for a window that looks on while another leads. */
+  follow(lines: readonly LogLine[]): void {
+    const event = { type: "resumed", lines, at: this.parts.now() } as const
+    const { state } = step(this.empty(), event, this.parts.tools)
+    const said = lines.findLast((line) => line.type === "said")?.words ?? ""
+    this.state = { ...state, readBack: null, question: null, lastSaid: said }
+    this.hooks.changed()
+  }
+
   /** Puts the job away. Everything it said is already stored. */
   close(): void {
     clearTimeout(this.reminder)
@@ -81,6 +98,7 @@ export class Loop {
         return
       }
     }
+    if (lines.length > 0) this.hooks.stored()
     this.state = state
     this.hooks.changed()
     for (const effect of effects) this.obey(effect)

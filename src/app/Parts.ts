@@ -5,12 +5,15 @@ import type { Context } from "../facts/Interpretation"
 import type { Store } from "../record/Store"
 import type { Listener } from "../speech/Listener"
 import type { Speaker } from "../speech/Speaker"
+import type { JobLead } from "./device/JobLead"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
 export interface Parts {
   store: Store
   tools: Tools
   speaker: Speaker
+  /** Which of several windows has a job in hand. */
+  lead: JobLead
   settings: SettingsKeeper
   /** While on, what is said is as loud as the device can. */
   speakLoud(on: boolean): void

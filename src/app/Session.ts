@@ -41,6 +41,8 @@ export interface SessionView {
   jobs: readonly JobSummary[]
   /** A check-in went unanswered: to be seen and heard until it is answered. */
   alarm: boolean
+  /** Another window has the job in hand: here it is only shown. */
+  follows: boolean
   notices: readonly Notice[]
 }
 
@@ -59,6 +61,8 @@ export interface Session {
   newJob(place: string): void
   resumeJob(job: string): void
   closeJob(): void
+  /** From a tap: takes the job in hand that another window has. */
+  takeOver(): void
   /** From a tap: starts or stops the ear. */
   listen(on: boolean): void
   /** From a tap: plays the sample recording through the ear, as if a worker spoke, into a job of its own. */
@@ -71,7 +75,10 @@ export interface Session {
   saveAllJobs(): void
   /** Takes in a job file, or a zip file of them; what is wrong with it becomes a notice. */
   openJobFile(file: File): void
-  /** Speaks a sentence that belongs to no job: nothing is written. From a tap it wakes the voice. */
-  prompt(words: string): void
+  /**
+   * Speaks a sentence that belongs to no job: nothing is written. From a tap it wakes the voice. `shown`: it also stands
+   * on the screen until it is closed.
+   */
+  prompt(words: string, shown?: boolean): void
   dismiss(notice: string): void
 }

@@ -3,18 +3,19 @@ import { v7 } from "uuid"
 import type { Heard } from "../facts/Heard"
 import type { LogLine } from "../record/LogLine"
 import type { JobSummary } from "../record/Store"
+import { AlarmBell } from "./AlarmBell"
+import type { LeadHooks, Role } from "./device/JobLead"
 import { Ear } from "./Ear"
 import { HalfDuplex } from "./HalfDuplex"
 import { saveAll, saveJob, takeInFile } from "./jobFiles"
 import { Loop } from "./Loop"
+import { NoticeBoard } from "./NoticeBoard"
 import type { Parts } from "./Parts"
 import { reportOf } from "./reportOf"
-import type { Notice, Session, SessionView } from "./Session"
+import type { Session, SessionView } from "./Session"
 import { preferenceKeys, preferencesOf } from "./settings/Settings"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
-
-/** How often the alarm of a check-in sounds. In between, the ear must have time to hear the answer. */
-const alarmEveryMs = 6000
+import { typedHeard } from "./typedHeard"
 
 class LiveSession implements Session {
   readonly settings: SettingsKeeper
@@ -27,13 +28,14 @@ class LiveSession implements Session {
   private spoken: string[] = []
   private heard: Record<string, Heard> = {}
   private jobs: JobSummary[] = []
-  private notices: Notice[] = []
+  private readonly board = new NoticeBoard(() => this.changed())
   private view: SessionView | null = null
-  private alarm: ReturnType<typeof setInterval> | null = null
+  private readonly bell = new AlarmBell(() => void this.voice.speak([{ do: "sound", sound: "warning" }]))
+  private role: Role = "leads"
 
   constructor(private readonly parts: Parts) {
     this.settings = parts.settings
-    const trouble = (because: string) => this.notify("trouble", because)
+    const trouble = (because: string) => this.board.put("trouble", because)
     const changed = () => this.changed()
     const stumbled = (because: string) =>
       void this.voice.speak([
@@ -58,6 +60,7 @@ class LiveSession implements Session {
       prefer: (preferences) => this.settings.change(preferences),
       alarm: (on) => this.soundAlarm(on),
       leave: () => this.putAway(),
+      stored: () => parts.lead.grew(),
     })
     this.settings.subscribe(() => this.followSettings())
     void this.wakeUp()
@@ -82,28 +85,18 @@ class LiveSession implements Session {
       spoken: this.spoken,
       heard: this.heard,
       jobs: this.jobs,
-      alarm: this.alarm !== null,
-      notices: this.notices,
+      alarm: this.bell.rings,
+      follows: this.role === "follows",
+      notices: this.board.all,
     }
     return this.view
   }
 
-  send: Session["send"] = (event) => void this.loop.take(event)
-
-  type: Session["type"] = (words) => {
-    const at = performance.now() / 1000
-    const heard: Heard = {
-      id: v7(),
-      text: words,
-      alternatives: [],
-      words: [],
-      start: at,
-      end: at,
-      engine: "typed",
-      margin: null,
-    }
-    this.take(heard)
+  send: Session["send"] = (event) => {
+    if (this.role === "leads") void this.loop.take(event)
   }
+
+  type: Session["type"] = (words) => this.take(typedHeard(words))
 
   newJob: Session["newJob"] = (place) => {
     // The ear pack loads while the opening words are spoken; the microphone opens after them.
@@ -114,10 +107,16 @@ class LiveSession implements Session {
   resumeJob: Session["resumeJob"] = (job) =>
     void this.voice.wake().then(async () => {
       await this.resume(job)
-      await this.startEar(this.parts.microphone)
+      if (this.role === "leads") await this.startEar(this.parts.microphone)
     })
 
+  takeOver: Session["takeOver"] = () => {
+    void this.voice.wake()
+    this.parts.lead.ask()
+  }
+
   closeJob: Session["closeJob"] = () => {
+    if (this.role === "follows") return this.putAway()
     void this.ear.stop()
     void this.loop.take({ type: "left" }).then(() => this.putAway())
   }
@@ -129,8 +128,8 @@ class LiveSession implements Session {
 
   hearSample: Session["hearSample"] = () => {
     const { sample } = this.parts
-    if (!sample) return this.notify("trouble", "There is no sample recording in this build.")
-    const ended = () => this.notify("news", "The recording has ended. The job is yours to look at.")
+    if (!sample) return this.board.put("trouble", "There is no sample recording in this build.")
+    const ended = () => this.board.put("news", "The recording has ended. The job is yours to look at.")
     void this.open("The bakery, a spoken sample").then(async () => this.startEar(await sample(ended)))
   }
 
@@ -141,31 +140,31 @@ class LiveSession implements Session {
 
   saveReport: Session["saveReport"] = () => {
     const { state } = this.loop
-    const failed = () => this.notify("trouble", "The report could not be made. Save the job file, and try again later.")
+    const failed = () =>
+      this.board.put("trouble", "The report could not be made. Save the job file, and try again later.")
     if (state.job) void reportOf(this.parts.store, state.job, state).catch(failed)
   }
   saveAllJobs: Session["saveAllJobs"] = () =>
     void saveAll(this.parts.store, this.parts.now().slice(0, 10)).then((saved) => {
-      if (saved.ok) this.notify("news", `All jobs were handed over as one file: ${saved.value}.`)
-      else this.notify("trouble", saved.because)
+      if (saved.ok) this.board.put("news", `All jobs were handed over as one file: ${saved.value}.`)
+      else this.board.put("trouble", saved.because)
     })
 
   openJobFile: Session["openJobFile"] = (file) =>
     void takeInFile(this.parts.store, file).then(async (taken) => {
-      for (const { ok, words } of taken) this.notify(ok ? "news" : "trouble", words)
+      for (const { ok, words } of taken) this.board.put(ok ? "news" : "trouble", words)
       await this.readJobs()
     })
 
-  prompt: Session["prompt"] = (words) =>
+  prompt: Session["prompt"] = (words, shown = false) => {
+    if (shown) this.board.put("news", words)
     void this.voice.wake().then(() => {
       this.voice.hush()
       return this.voice.speak([{ do: "say", words }])
     })
-
-  dismiss: Session["dismiss"] = (notice) => {
-    this.notices = this.notices.filter((one) => one.id !== notice)
-    this.changed()
   }
+
+  dismiss: Session["dismiss"] = (notice) => this.board.take(notice)
 
   private async wakeUp(): Promise<void> {
     await this.readJobs()
@@ -180,7 +179,7 @@ class LiveSession implements Session {
     try {
       this.jobs = await this.parts.store.jobs()
     } catch {
-      this.notify("trouble", "The stored jobs could not be read. New jobs can still be opened.")
+      this.board.put("trouble", "The stored jobs could not be read. New jobs can still be opened.")
     }
     this.changed()
   }
@@ -188,6 +187,7 @@ class LiveSession implements Session {
   private async open(place: string): Promise<void> {
     await this.voice.wake()
     const job = v7()
+    this.role = await this.parts.lead.join(job, this.leadHooks(job))
     this.phase = "job"
     this.spoken = []
     this.heard = {}
@@ -196,18 +196,54 @@ class LiveSession implements Session {
   }
 
   private async resume(job: string): Promise<void> {
+    this.role = await this.parts.lead.join(job, this.leadHooks(job))
+    if (this.role === "leads") return this.lead(job)
+    await this.follow(job)
+  }
+
+  private async lead(job: string): Promise<void> {
     const { lines, damaged } = await this.parts.store.read(job)
     this.phase = "job"
     this.remember(lines)
     if (damaged > 0)
-      this.notify("trouble", `${damaged} stored lines of this job could not be read; all others are here.`)
+      this.board.put("trouble", `${damaged} stored lines of this job could not be read; all others are here.`)
     await this.loop.take({ type: "resumed", lines })
   }
 
+  /** Shows what another window writes; nothing is written or spoken here. */
+  private async follow(job: string): Promise<void> {
+    const { lines } = await this.parts.store.read(job)
+    if (this.role !== "follows") return
+    this.phase = "job"
+    this.remember(lines)
+    this.loop.follow(lines)
+  }
+
+  private leadHooks(job: string): LeadHooks {
+    const yieldTo = () => {
+      this.role = "follows"
+      void this.ear.stop()
+      this.soundAlarm(false)
+      this.loop.close()
+      void this.follow(job)
+    }
+    return {
+      led: () => {
+        this.role = "leads"
+        void this.lead(job).then(() => (this.voice.ready ? this.startEar(this.parts.microphone) : undefined))
+      },
+      handOver: async () => {
+        await this.loop.settled()
+        yieldTo()
+      },
+      lost: yieldTo,
+      grew: () => void this.follow(job),
+    }
+  }
+
   private remember(lines: readonly LogLine[]): void {
-    this.heard = Object.fromEntries(
-      lines.flatMap((line) => (line.type === "heard" ? [[line.heard.id, line.heard]] : [])),
-    )
+    const heard = lines.flatMap((line) => (line.type === "heard" ? [[line.heard.id, line.heard]] : []))
+    this.heard = Object.fromEntries(heard)
     this.spoken = lines.flatMap((line) => (line.type === "said" ? [line.words] : []))
   }
 
@@ -218,13 +254,15 @@ class LiveSession implements Session {
   }
 
   private take(heard: Heard): void {
-    if (this.phase !== "job") return
+    if (this.phase !== "job" || this.role === "follows") return
     this.heard = { ...this.heard, [heard.id]: heard }
     void this.loop.take({ type: "heard", heard })
   }
 
   private putAway(): void {
     void this.ear.stop()
+    this.parts.lead.leave()
+    this.role = "leads"
     this.soundAlarm(false)
     this.loop.close()
     this.spoken = []
@@ -238,25 +276,17 @@ class LiveSession implements Session {
     const preferences = preferencesOf(this.settings.snapshot())
     const now = this.loop.state.preferences
     const isNew = preferenceKeys.some((key) => preferences[key] !== now[key])
-    if (isNew && this.phase === "job") void this.loop.take({ type: "preferred", preferences })
+    if (isNew && this.phase === "job" && this.role === "leads") void this.loop.take({ type: "preferred", preferences })
   }
 
   private soundAlarm(on: boolean): void {
-    if (this.alarm !== null) clearInterval(this.alarm)
-    const sound = () => void this.voice.speak([{ do: "sound", sound: "warning" }])
-    this.alarm = on ? setInterval(sound, alarmEveryMs) : null
+    this.bell.ring(on)
     this.changed()
   }
 
   private hearMyself(words: string | null): void {
     this.saying = words
     if (words) this.spoken = [...this.spoken, words]
-    this.changed()
-  }
-
-  private notify(kind: Notice["kind"], words: string): void {
-    if (this.notices.some((one) => one.words === words)) return
-    this.notices = [...this.notices, { id: v7(), kind, words }]
     this.changed()
   }
 

@@ -4,6 +4,8 @@
  */
 import { createIndexedDbStore } from "../record/indexedDbStore"
 import { chooseVoice } from "../speech/chooseVoice"
+import { keepAwake } from "./device/keepAwake"
+import { watchReturn } from "./device/watchReturn"
 import { createEarlySession } from "./EarlySession"
 import { laterScreens } from "./laterScreens"
 import { OfflineWatch } from "./offline/OfflineWatch"
@@ -36,6 +38,13 @@ export const openSession = (settings: SettingsKeeper): Session => {
   const watch = new OfflineWatch(navigator.storage)
   const session = createWatchedSession(createEarlySession({ store, speaker, settings, load }), watch)
   void whenLoaded(session).then(({ jobs }) => watch.lookAtStorage(jobs.length > 0))
+  keepAwake(session)
+  watchReturn({
+    session,
+    page: document,
+    now: () => performance.now(),
+    later: (act, ms) => void setTimeout(act, ms),
+  })
   const container = workerContainer()
   if (container) void registerWorker(container, watch)
   return session

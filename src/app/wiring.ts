@@ -10,6 +10,7 @@ import type { ChosenSpeaker } from "../speech/createSpeaker"
 import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
 import { createSessionOf } from "./createSessionOf"
+import { createJobLead } from "./device/JobLead"
 import { followedPack } from "./followedPack"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
@@ -74,6 +75,7 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
     ...made,
     tools,
     speaker,
+    lead: createJobLead(),
     microphone: createOfflineListener({ assets: assets.ear }),
     sample: async (ended) =>
       createOfflineListener({ assets: assets.ear, openMicrophone: openRecording(assets.sample, ended) }),

@@ -13,6 +13,7 @@ export const restingView: SessionView = {
   heard: {},
   jobs: [],
   alarm: false,
+  follows: false,
   notices: [],
 }
 
@@ -54,6 +55,7 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     saveReport: note("saveReport"),
     saveAllJobs: note("saveAllJobs"),
     prompt: note("prompt"),
+    takeOver: note("takeOver"),
     openJobFile: note("openJobFile"),
     dismiss: note("dismiss"),
   }

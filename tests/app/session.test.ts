@@ -47,6 +47,7 @@ const makeParts = (store: Store = createMemoryStore()) => {
     speaker,
     settings: new SettingsKeeper(null),
     speakLoud: () => {},
+    lead: { join: async () => "leads", ask: () => {}, grew: () => {}, leave: () => {} },
     microphone,
     sample: null,
     earGrammar: (context) => realInterpreter().earGrammar(context),

@@ -13,6 +13,7 @@ import { BondPicture } from "./BondPicture"
 import { Conversation } from "./Conversation"
 import { EarLoading } from "./EarLoading"
 import { Findings } from "./Findings"
+import { Following } from "./Following"
 import { JobFoot } from "./JobFoot"
 import { JobHead } from "./JobHead"
 import { JobNav } from "./JobNav"
@@ -59,15 +60,16 @@ const Shown = ({ view, session, open }: JobProps & { open: (entry: string) => vo
 export const JobView = ({ view, session }: JobProps) => {
   const [chosen, setChosen] = useState<string | null>(null)
   const screen = jobScreenOf(useHash())
-  useAnswerKeys(session, chosen === null)
+  useAnswerKeys(session, chosen === null && !view.follows)
   const { dialogue } = view
   const beside = screen === "now" || screen === "picture" || screen === "record"
   return (
-    <div className="job" data-screen={screen}>
+    <div className={view.follows ? "job follows" : "job"} data-screen={screen}>
       <JobHead view={view} session={session} screen={screen} />
       <JobNav view={view} screen={screen} />
       <main className="job-columns">
         <div className="job-top">
+          {view.follows && <Following session={session} />}
           <Notices view={view} session={session} />
           <WarningStrip dialogue={dialogue} />
         </div>

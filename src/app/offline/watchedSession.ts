@@ -44,7 +44,8 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
     saveJobFile: () => session.saveJobFile(),
     saveReport: () => session.saveReport(),
     saveAllJobs: () => session.saveAllJobs(),
-    prompt: (words) => session.prompt(words),
+    prompt: (words, shown) => session.prompt(words, shown),
+    takeOver: () => session.takeOver(),
     openJobFile: (file) => session.openJobFile(file),
   }
 }
