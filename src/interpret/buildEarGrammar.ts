@@ -19,6 +19,10 @@ const roots: Record<string, string> = {
   earthing_arrangement: "earthing_arrangement",
   keep_reason: "keep_reason",
   service: "service",
+  read_on: "read_on",
+  sign_off: "yes_no",
+  start_over: "yes_no",
+  check_in: "check_in",
 }
 
 /** The full name of the rule that the ear decodes with under this context. */

@@ -199,7 +199,12 @@ function weigh(entries: readonly WordEntry[], small: number): number[] {
 const isTalk = phraseRules.map((rule) => /^(guards|answers|repairs|commands|notes)/.test(rule))
 /** What a value belongs to is told by these: a longer phrase must not swallow them. */
 const names = new Set(["parts.part", "parts.earthing", "parts.notPart"])
-const bonuses = phraseRules.map((rule) => (names.has(rule) ? 30 : 0) - 40 - islandRules.indexOf(rule) / 2)
+/** What the last rule of the list gives away against the first: less than the least word is worth. */
+const mostRankCost = 34
+
+const bonuses = phraseRules.map(
+  (rule) => (names.has(rule) ? 30 : 0) - 40 - (islandRules.indexOf(rule) / islandRules.length) * mostRankCost,
+)
 
 /** Answers to one question stand before all other rules. */
 const orderOf = (rule: number) => (rule < islandRules.length ? rule : rule - phraseRules.length)

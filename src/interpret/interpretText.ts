@@ -47,8 +47,17 @@ export function interpretText(text: string, context: Context, language: Language
   const notHere = readNotHere(utterance)
   if (notHere) return notHere
   const answers = answersOnly(utterance)
-  if (answers && !isCorrection(utterance, context)) return readAnswer(answers, context)
+  if (answers && !isCorrection(utterance, context)) return withCount(readAnswer(answers, context), utterance)
   return readFacts(utterance, context, language)
+}
+
+/** "undo the last three": how many is part of the answer and never a value. */
+function withCount(reading: Interpretation, utterance: Utterance): Interpretation {
+  const count = utterance.islands.flatMap((one) =>
+    one.rule === "answers.undo" ? (tagValue(one, "count") ?? []) : [],
+  )[0]
+  if (count === undefined || reading.facts[0]?.kind !== "undo") return reading
+  return { ...reading, facts: [{ ...reading.facts[0], count: Number(count) }] }
 }
 
 /** "correct that" over a read-back wants to correct it but does not say to what. */

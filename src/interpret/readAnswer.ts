@@ -109,11 +109,18 @@ const subjectOf = (context: Context) => {
   return item ? { subject: item } : {}
 }
 
+/** Questions of the loop itself that take a yes or a no. */
+const ownQuestions = new Set(["confirm", "read_on", "sign_off", "start_over", "check_in"])
+
 /** A yes or no means something only when one was asked for. */
 export const isYesNoAsked = (context: Context): boolean =>
-  context.asked === "confirm" || askedStep(context) !== null || (context.asked?.startsWith("service_present:") ?? false)
+  ownQuestions.has(context.asked ?? "") ||
+  askedStep(context) !== null ||
+  (context.asked?.startsWith("service_present:") ?? false)
 
 function asksAgain(kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation {
+  // A breath before a question of the loop's own, such as whether to sign, answers nothing and is not worth a question.
+  if (context.asked !== "confirm" && ownQuestions.has(context.asked ?? "")) return nothing
   // "right" before a step is only a breath; before a read-back it may be a yes.
   if (context.asked !== "confirm" && kinds.size === 1) return nothing
   const kind = context.readback?.kind ?? (askedStep(context) ? "step_done" : "confirm")

@@ -1,9 +1,16 @@
 /** Wishes that write nothing: "what's left", "what size should the water be", "stop listening". */
 import type { Command, Context, Interpretation } from "../facts/Interpretation"
 import { isEdgeGap } from "./Token"
-import { type Island, tagValue, type Utterance } from "./Utterance"
+import { type Island, taggedNumbers, tagValue, type Utterance } from "./Utterance"
 
-const withSubject = new Set(["whats_left", "what_size", "what_should_it_read", "how_long", "what_did_i_say"])
+const withSubject = new Set([
+  "whats_left",
+  "what_size",
+  "what_should_it_read",
+  "how_long",
+  "what_did_i_say",
+  "start_over",
+])
 
 /** The command, or null when the utterance is more or other than one. */
 export function readCommand(utterance: Utterance, context: Context): Interpretation | null {
@@ -19,12 +26,24 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
       (one) => one === island || /^(parts|answers\.(confirm|maybe|repeat)|repairs)/.test(one.rule),
     ) && utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
   if (!isAlone) return null
+  if (name === "check_on_me") return readCheckOnMe(utterance, island)
+  if (name === "verbosity") return only({ kind: name, value: tagValue(island, "value") } as Command)
   const part = utterance.islands.find((one) => one.rule.startsWith("parts."))
   const named = tagValue(island, "item") ?? (part && tagValue(part, "item"))
   // What is left is asked of the whole job unless a part is named; every other wish is about the current part.
   const item = named ?? (name === "whats_left" ? undefined : context.item)
   const subject = withSubject.has(name) && item ? { subject: item } : {}
-  return { facts: [], ask: null, command: { kind: name, ...subject } as Command }
+  return only({ kind: name, ...subject } as Command)
+}
+
+const only = (command: Command): Interpretation => ({ facts: [], ask: null, command })
+
+/** The interval must be a plain number of minutes that the loop can keep; without one, the loop says how to give it. */
+function readCheckOnMe(utterance: Utterance, island: Island): Interpretation {
+  const spoken = taggedNumbers(utterance, island, "n")[0]
+  const minutes = Number(tagValue(island, "n") || spoken?.value)
+  const isPlain = Number.isInteger(minutes) && minutes >= 1 && minutes <= 240 && !spoken?.doubt
+  return only({ kind: "check_on_me", ...(isPlain && { everyMinutes: minutes }) })
 }
 
 /** An answer to why a warning is kept: a usual reason alone, or anything that begins with "because". */

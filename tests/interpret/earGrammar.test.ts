@@ -32,6 +32,9 @@ const contexts: Context[] = [
   { asked: "earthing_arrangement" },
   { asked: "neutral_csa" },
   { item, asked: "keep_reason" },
+  { item, asked: "sign_off" },
+  { item, asked: "check_in" },
+  { item, asked: "read_on" },
   { item, asked: "confirm", readback: { kind: "length", value: 7, unit: "m", subject: item } },
 ]
 
@@ -49,8 +52,8 @@ describe.each(contexts)("the ear's grammar under %j", (context) => {
 
   test("stays small enough to search", () => {
     const { words, arcs } = measureGrammar(folder.set, root)
-    expect(words.length).toBeLessThanOrEqual(160)
-    expect(arcs).toBeLessThanOrEqual(2800)
+    expect(words.length).toBeLessThanOrEqual(210)
+    expect(arcs).toBeLessThanOrEqual(2850)
   })
 
   test("has a way to say every word", () => {
