@@ -3,6 +3,7 @@
  * from outside, `step` stays pure. Whatever is said is also a line of the log, and lines always come before words.
  */
 import type { RecordedFact } from "../facts/Fact"
+import type { Item } from "../facts/Item"
 import type { Draft, LogLine } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { reopeningFor } from "../record/reopening"
@@ -10,7 +11,10 @@ import { assumedInstrument, toSituation } from "../record/toSituation"
 import { contextOf } from "./contextOf"
 import type { DialogueState } from "./DialogueState"
 import type { Effect, SoundName } from "./Effect"
+import type { JobPlan } from "./JobPlan"
+import type { Preferences } from "./Preferences"
 import type { Tools } from "./Tools"
+import { usualPlan } from "./usualPlan"
 
 export class Turn {
   readonly lines: LogLine[] = []
@@ -18,23 +22,48 @@ export class Turn {
   readonly written: string[] = []
   /** All entries of the turn that are read back and may be challenged. */
   readonly challengeable: string[] = []
+  /** The item that was current before the turn. */
+  readonly itemBefore: Item | null
+  /** Something is put right or taken back in this turn: what comes of it is read back whole, however short the worker likes it. */
+  isRepair = false
+  private readonly settings: Effect[] = []
   private readonly sounds: Effect[] = []
-  private readonly says: Effect[] = []
+  private readonly says: Extract<Effect, { do: "say" }>[] = []
+  private isLeaving = false
 
   constructor(
     public state: DialogueState,
     readonly at: string,
     readonly tools: Tools,
-  ) {}
+  ) {
+    this.itemBefore = state.item
+  }
+
+  /** What a whole job of this kind holds. */
+  get plan(): JobPlan {
+    return this.tools.plan ?? usualPlan
+  }
 
   set(change: Partial<DialogueState>): void {
     this.state = { ...this.state, ...change }
   }
 
-  /** Adds a line to the log and to the record, and gives its id. */
+  /**
+   * Adds a line to the log and to the record, and gives its id. What changes a job that was signed off opens it again,
+   * and a clock that went back is put on record once, before the first line of the earlier time.
+   */
   add(draft: Draft): string {
+    const before = this.state.record.lastAt
+    if (before !== null && Date.parse(this.at) < Date.parse(before)) this.put({ type: "clock_back", before })
     const reopening = reopeningFor(this.state.record, draft)
-    if (reopening) this.add(reopening)
+    if (reopening) {
+      this.put(reopening)
+      this.say("It was signed off. This opens it again.")
+    }
+    return this.put(draft)
+  }
+
+  private put(draft: Draft): string {
     const { job, device, by, record } = this.state
     const id = this.tools.newId()
     const line = { v: 1, id, job: job ?? "", at: this.at, by, device, seq: record.nextSeq, ...draft } as LogLine
@@ -47,15 +76,25 @@ export class Turn {
     this.sounds.push({ do: "sound", sound })
   }
 
-  /** Speaks a sentence; `warns` names the warnings it gives. */
-  say(words: string, warns: string[] = []): void {
+  /** Speaks a sentence; `warns` names the warnings it gives, `loud` overrules the volume that was set. */
+  say(words: string, warns: string[] = [], loud = false): void {
     if (this.state.job) this.add({ type: "said", words, warns })
-    this.says.push({ do: "say", words })
+    this.says.push({ do: "say", words, ...(loud && { loud }) })
   }
 
-  /** Everything said in this turn, for "say again". */
-  private sentences(): string[] {
-    return this.says.flatMap((one) => (one.do === "say" ? [one.words] : []))
+  prefer(preferences: Preferences): void {
+    this.settings.push({ do: "prefer", preferences })
+  }
+
+  alarm(on: boolean): void {
+    this.settings.push({ do: "alarm", on })
+  }
+
+  /** The job is put away; nothing is added to its log after that. */
+  leave(): void {
+    this.isLeaving = true
+    this.put({ type: "put_away" })
+    this.set({ job: null, question: null, readBack: null, doubt: null })
   }
 
   check(): void {
@@ -67,10 +106,12 @@ export class Turn {
   }
 
   finish(extra: readonly Effect[] = []): { state: DialogueState; effects: Effect[] } {
-    const lastSentences = this.sentences()
+    const lastSentences = this.says.map((one) => one.words)
     if (lastSentences.length > 0) this.set({ lastSaid: lastSentences.join(" "), lastSentences })
     const append: Effect[] = this.lines.length > 0 ? [{ do: "append", lines: this.lines }] : []
     const expect: Effect = { do: "expect", context: contextOf(this.state, this.at) }
-    return { state: this.state, effects: [...append, ...extra, ...this.sounds, ...this.says, expect] }
+    const leave: Effect[] = this.isLeaving ? [{ do: "leave" }] : []
+    const effects = [...append, ...extra, ...this.settings, ...this.sounds, ...this.says, ...leave, expect]
+    return { state: this.state, effects }
   }
 }

@@ -4,30 +4,19 @@ import type { Heard } from "../facts/Heard"
 import { unitFor } from "../facts/unitOf"
 import { sayItem } from "../interpret/sayItem"
 import { heldIn } from "../record/holding"
-import type { Held } from "../record/JobRecord"
 import type { AcceptedHow, Origin } from "../record/LogLine"
 import { slotOf } from "../record/slotOf"
 import { askFor } from "./askFor"
 import { capital } from "./capital"
+import { readOn, stopReading } from "./readAloud"
 import { sayFacts } from "./sayFacts"
+import { signOff } from "./signOff"
 import { askWaiting, speakWritten } from "./speak"
+import { startOver } from "./startOver"
 import type { Turn } from "./Turn"
+import { answerWarnings, withdraw } from "./withdraw"
 import { withSubject } from "./withSubject"
 import { writeFacts } from "./writeFacts"
-
-/** Marks every warning that rests on these entries as answered, and tells whether there was one. */
-const answerWarnings = (turn: Turn, entries: readonly string[], how: string): boolean => {
-  const due = turn.state.record.warnings.filter(
-    ({ warning, answered }) =>
-      answered === null &&
-      warning
-        .split("|")
-        .slice(2)
-        .some((entry) => entries.includes(entry)),
-  )
-  for (const { warning } of due) turn.add({ type: "answered", warning, how })
-  return due.length > 0
-}
 
 const accept = (turn: Turn, entries: readonly string[], how: AcceptedHow): void => {
   for (const entry of entries) {
@@ -44,8 +33,17 @@ export const settle = (turn: Turn): void => {
   turn.set({ readBack: null })
 }
 
+/** A yes to a question of the loop's own. */
+const ownYes: Readonly<Record<string, (turn: Turn) => void>> = {
+  sign_off: signOff,
+  start_over: startOver,
+  read_on: readOn,
+}
+
 const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | null): void => {
   const { question, readBack } = turn.state
+  const own = ownYes[question?.kind ?? ""]
+  if (own) return own(turn)
   const proposed = question?.candidates.length === 1 ? question.candidates[0] : undefined
   if (proposed) {
     turn.set({ question: null, doubt: null })
@@ -67,16 +65,9 @@ const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | nu
   askWaiting(turn)
 }
 
-const withdraw = (turn: Turn, entries: readonly string[], because: "denied" | "undone"): Held[] => {
-  const gone = turn.state.record.entries.filter((held) => entries.includes(held.entry) && held.withdrawn === null)
-  answerWarnings(turn, entries, because)
-  for (const held of gone) turn.add({ type: "withdrawn", entry: held.entry, because })
-  turn.check()
-  return gone
-}
-
 const deny = (turn: Turn): void => {
   const { question, readBack } = turn.state
+  if (question?.kind === "read_on") return stopReading(turn)
   if (question) {
     const again = turn.state.doubt?.kind
     turn.set({ question: null, doubt: null })
@@ -132,20 +123,21 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
   speakWritten(turn)
 }
 
-/** Takes back one entry: the one named, else the last that still stands. */
-export const undo = (turn: Turn, entry?: string): void => {
-  const last = turn.state.record.entries.findLast(
-    (held) => held.withdrawn === null && (entry === undefined || held.entry === entry),
-  )
-  if (!last) {
-    turn.say("There is nothing to undo.")
-    return
-  }
-  withdraw(turn, [last.entry], "undone")
+/** Takes back one entry, the one named; else as many as are asked for of the last that still stand. */
+export const undo = (turn: Turn, entry?: string, count = 1): void => {
+  const standing = turn.state.record.entries.filter((held) => held.withdrawn === null)
+  const named = entry === undefined ? standing.slice(-count) : standing.filter((held) => held.entry === entry)
   turn.set({ readBack: null, question: null, doubt: null })
-  const before = heldIn(turn.state.record, last.slot)
-  const back = before ? ` It is back to: ${sayFacts([before.fact])}` : ""
-  turn.say(`Undone. ${sayFacts([last.fact])}${back}`)
+  if (named.length === 0) return turn.say("There is nothing to undo.")
+  const gone = withdraw(
+    turn,
+    named.map((held) => held.entry),
+    "undone",
+  )
+  const before = [...new Set(gone.map((held) => held.slot))].flatMap((slot) => heldIn(turn.state.record, slot) ?? [])
+  const back = before.length > 0 ? ` It is back to: ${sayFacts(before.map((held) => held.fact))}` : ""
+  const short = gone.length < count ? " There was no more." : ""
+  turn.say(`Undone. ${sayFacts(gone.map((held) => held.fact))}${back}${short}`)
   speakWritten(turn)
 }
 
@@ -159,10 +151,11 @@ export const answer = (turn: Turn, act: Answer, how: AcceptedHow, origin: Origin
     case "correct":
       return correct(turn, act, origin, heard)
     case "undo":
-      return undo(turn)
+      return undo(turn, undefined, act.count)
     case "repeat":
       return turn.say(turn.state.lastSaid || "I have not said anything yet.")
     case "skip":
+      if (turn.state.question?.kind === "read_on") return readOn(turn)
       turn.set({ question: null, doubt: null })
       return turn.say(turn.state.item ? `${capital(sayItem(turn.state.item))}. Left for now.` : "Left for now.")
   }

@@ -1,10 +1,13 @@
 /** What the interpreter and the ear are told about the moment: what was asked, of what, and what was read back. */
 import type { Context } from "../facts/Interpretation"
 import type { DialogueState } from "./DialogueState"
+import { isOverdue } from "./loneWorker"
 
 export const contextOf = (state: DialogueState, at: string): Context => {
   const item = state.item ? { item: state.item } : {}
   const { question, readBack } = state
+  // While a check-in waits for its answer, a yes is meant for it and must not confirm a value.
+  if (isOverdue(state.loneWorker)) return { ...item, asked: "check_in", now: at }
   if (question) {
     const proposed = question.candidates.length === 1 ? { asked: "confirm", readback: question.candidates[0]! } : null
     return proposed ? { ...item, ...proposed, now: at } : { ...item, asked: question.kind, now: at }

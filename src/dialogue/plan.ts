@@ -1,52 +1,91 @@
-/** What a whole record of each part holds, in the usual order of work: the source of "what's left" and "next". */
+/** What a plan still wants of a job: the source of "what's left" and "what next". */
 import type { Step } from "../facts/Fact"
-import { type Item, isBond } from "../facts/Item"
+import type { Item } from "../facts/Item"
 import { heldFact, heldIn, heldStep } from "../record/holding"
 import type { JobRecord } from "../record/JobRecord"
+import { kindOfItem } from "../rules/itemKind"
+import { comesIn, isPipe } from "../rules/partKind"
+import type { JobPlan, Stage, Want, Wanted } from "./JobPlan"
+import { usualPlan } from "./usualPlan"
 
-/** One thing still to be said: a fact kind, or `step:<step>`. */
-export type Wanted = string
-
-const bondWants: readonly Wanted[] = [
-  "conductor_csa",
-  "length",
-  "step:pipe_cleaned",
-  "step:clamp_fitted",
-  "distance",
-  "step:label_fitted",
-  "step:one_end_disconnected",
-  "resistance",
-  "step:connected_to_met",
-]
-const wantsOf: Readonly<Record<string, readonly Wanted[]>> = {
-  supply: ["earthing_arrangement", "neutral_csa", "step:isolated_proved_dead"],
-  earthing_conductor: ["conductor_csa"],
-  test_leads: ["step:leads_nulled"],
-  structural_steel: bondWants.filter((wanted) => wanted !== "distance" && wanted !== "step:pipe_cleaned"),
-  lightning_protection: bondWants.filter((wanted) => wanted !== "distance" && wanted !== "step:pipe_cleaned"),
+/** One thing that is not on record yet. */
+export interface Left {
+  item: Item
+  wanted: Wanted
+  stage: string
 }
 
-const isThere = (record: JobRecord, item: Item, wanted: Wanted): boolean => {
-  if (wanted.startsWith("step:")) return heldStep(record, item, wanted.slice(5) as Step) !== undefined
-  if (wanted === "neutral_csa" && heldFact(record, "supply", "earthing_arrangement")?.fact.value !== "TN-C-S")
-    return true
-  return heldIn(record, `${item}/${wanted}`) !== undefined
+const kinds: Readonly<Record<string, string>> = {
+  "each main bond": "main_bond",
+  "each supplementary bond": "supplementary_bond",
 }
+
+/** Items that stand on every job, so they are no parts that were named. */
+const standing = new Set(["job", "electrode"])
+
+/** A part that was surveyed and needs no bond, or is not here, wants nothing more. */
+const needsNothing = (record: JobRecord, item: Item): boolean => {
+  const survey = heldFact(record, item, "survey")?.fact.value
+  return survey !== undefined && survey !== "needs_bond"
+}
+
+const itemsOf = (record: JobRecord, { of }: Stage): readonly Item[] => {
+  const kind = kinds[of]
+  if (kind === undefined) return [of]
+  return record.items.filter((item) => !standing.has(item) && kindOfItem(item) === kind && !needsNothing(record, item))
+}
+
+const isWith = (record: JobRecord, when: Want["when"]): boolean => {
+  const arrangement = heldFact(record, "supply", "earthing_arrangement")?.fact.value
+  return when === undefined || (arrangement !== undefined && when.includes(arrangement))
+}
+
+const isFor = (item: Item, only: Want["only"]): boolean =>
+  only === undefined || (only === "pipes" ? isPipe(item) : comesIn(item))
+
+const isThere = (record: JobRecord, item: Item, wanted: Wanted): boolean =>
+  wanted.startsWith("step:")
+    ? heldStep(record, item, wanted.slice(5) as Step) !== undefined
+    : heldIn(record, `${item}/${wanted}`) !== undefined
+
+/** Everything that is not on record yet, stage by stage in the usual order of work. */
+export const leftOf = (record: JobRecord, plan: JobPlan = usualPlan): Left[] =>
+  plan.stages
+    .filter((stage) => isWith(record, stage.when))
+    .flatMap((stage) =>
+      itemsOf(record, stage).flatMap((item) =>
+        stage.wants
+          .filter(({ want, when, only }) => isWith(record, when) && isFor(item, only) && !isThere(record, item, want))
+          .map(({ want }) => ({ item, wanted: want, stage: stage.name })),
+      ),
+    )
 
 /** What is not yet on record for one part, in the usual order of work. */
-export const missingOf = (record: JobRecord, item: Item): Wanted[] => {
-  const wants = wantsOf[item] ?? (isBond(item) ? bondWants : [])
-  return wants.filter((wanted) => !isThere(record, item, wanted))
-}
+export const missingOf = (record: JobRecord, item: Item, plan: JobPlan = usualPlan): Wanted[] =>
+  leftOf(record, plan)
+    .filter((one) => one.item === item)
+    .map((one) => one.wanted)
 
 /** The next value (never a step) to ask for when a part has just been named. */
-export const nextMissing = (record: JobRecord, item: Item): Wanted | null =>
-  missingOf(record, item).find((wanted) => !wanted.startsWith("step:")) ?? null
+export const nextMissing = (record: JobRecord, item: Item, plan: JobPlan = usualPlan): Wanted | null =>
+  missingOf(record, item, plan).find((wanted) => !wanted.startsWith("step:")) ?? null
 
-/** Everything still to be said on the job, part by part, in the order they were named; supply and conductor first. */
-export const whatsLeft = (record: JobRecord): { item: Item; wanted: Wanted[] }[] => {
-  const named = record.items.filter((item) => !["supply", "earthing_conductor", "test_leads", "met"].includes(item))
-  return ["supply", "earthing_conductor", "test_leads", ...named]
-    .map((item) => ({ item, wanted: missingOf(record, item) }))
-    .filter((one) => one.wanted.length > 0)
+/** Everything still to be said on the job, item by item in the order of work. */
+export const whatsLeft = (record: JobRecord, plan: JobPlan = usualPlan): { item: Item; wanted: Wanted[] }[] => {
+  const left = leftOf(record, plan)
+  return [...new Set(left.map((one) => one.item))].map((item) => ({
+    item,
+    wanted: left.filter((one) => one.item === item).map((one) => one.wanted),
+  }))
+}
+
+/**
+ * What comes next: of the part that is being worked on as long as it wants something, unless something that has to come
+ * before is not done; else the first thing of all. Null when nothing is left.
+ */
+export const nextOf = (record: JobRecord, current: Item | null, plan: JobPlan = usualPlan): Left | null => {
+  const left = leftOf(record, plan)
+  const own = left.find((one) => one.item === current)
+  const before = plan.stages.find((stage) => stage.name === own?.stage)?.after ?? []
+  return left.find((one) => own && before.includes(one.stage)) ?? own ?? left[0] ?? null
 }

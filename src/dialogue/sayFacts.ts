@@ -5,7 +5,8 @@ import { sayItem } from "../interpret/sayItem"
 import { itemOf } from "../record/slotOf"
 import { capital } from "./capital"
 
-const withoutSubject = (fact: RecordedFact): RecordedFact => {
+/** The fact without the part it belongs to, to be said beside its name. */
+export const withoutSubject = (fact: RecordedFact): RecordedFact => {
   if (!("subject" in fact)) return fact
   const { subject: _, ...rest } = fact
   return rest as RecordedFact

@@ -3,10 +3,11 @@
  */
 import type { RecordedFact } from "../facts/Fact"
 import type { Finding } from "../facts/Finding"
+import { isBond } from "../facts/Item"
 import { awaitingYes } from "../record/holding"
 import { isKept, isWarning, warningKey } from "../record/warningKey"
 import { cautionsFor } from "./cautions"
-import { sayFacts } from "./sayFacts"
+import { sayFacts, withoutSubject } from "./sayFacts"
 import type { Turn } from "./Turn"
 
 /** Ends every read-back that has to be answered. It does not hold the word that confirms it. */
@@ -54,6 +55,22 @@ export const sayCautions = (turn: Turn, entries: readonly string[]): void => {
   for (const caution of cautionsFor(turn.state.record, factsOf(turn, entries))) turn.say(caution)
 }
 
+/**
+ * What of the entries is said, and what is left to the sound. What waits for a yes is always said whole, and so is the
+ * name of a part that is not the one talked about before: a value under the wrong part must never pass in silence.
+ */
+const factsAloud = (turn: Turn, entries: readonly string[]): RecordedFact[] => {
+  const { verbosity } = turn.state.preferences
+  const held = turn.state.record.entries.filter((one) => entries.includes(one.entry))
+  const facts = held.map((one) => one.fact)
+  if (verbosity === "full" || turn.isRepair || held.some((one) => one.needsYes)) return facts
+  const moved = held.find((one) => one.item !== null && isBond(one.item) && one.item !== turn.itemBefore)?.item
+  const name: RecordedFact[] = moved && moved !== "job" ? [{ kind: "service", value: moved }] : []
+  if (verbosity === "warnings") return name
+  const values = facts.filter((fact) => fact.kind !== "step_done" && fact.kind !== "service")
+  return [...name, ...values.map(withoutSubject)]
+}
+
 /** Checks what was written in this turn, warns, and reads it back. */
 export const speakWritten = (turn: Turn): void => {
   turn.check()
@@ -67,7 +84,8 @@ export const speakWritten = (turn: Turn): void => {
   const asks = waiting.some((held) => !warned.has(held.entry))
   // A warning names its part, so a part that came with a warned value is not said again.
   const isNews = fresh.length === 0 || plain.some((entry) => turn.fact(entry)?.kind !== "service")
-  if (plain.length > 0 && isNews) turn.say(`${sayFacts(factsOf(turn, plain))}${asks ? ` ${answerMe}` : ""}`)
+  const aloud = factsAloud(turn, plain)
+  if (aloud.length > 0 && isNews) turn.say(`${sayFacts(aloud)}${asks ? ` ${answerMe}` : ""}`)
   sayCautions(turn, written)
   turn.challengeable.push(...written)
   const main = waiting.at(-1)?.entry ?? written.at(-1)

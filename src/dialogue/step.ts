@@ -5,21 +5,26 @@
 import type { Answer, Fact, RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Command, Interpretation } from "../facts/Interpretation"
+import { sayItem } from "../interpret/sayItem"
 import { awaitingYes } from "../record/holding"
 import type { AcceptedHow, Origin } from "../record/LogLine"
 import { project } from "../record/project"
 import { answer, settle, undo } from "./answers"
 import { askFor } from "./askFor"
+import { carryOut } from "./carryOut"
 import { openingCaution } from "./cautions"
+import { askAfter, callForHelp, sayMinutes, showLife, thankForAnswer } from "./checkIns"
 import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
 import type { DialogueState } from "./DialogueState"
 import type { Effect } from "./Effect"
 import { isEcho } from "./isEcho"
 import { keepWarning } from "./keepWarning"
-import { nextMissing } from "./plan"
-import { carryOut } from "./queries"
+import { isOverdue, notChecked, startChecks } from "./loneWorker"
+import { nextMissing, nextOf } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
+import { sayFacts, withoutSubject } from "./sayFacts"
+import { sayWanted } from "./sayWanted"
 import { askWaiting, sayCautions, speakWritten } from "./speak"
 import type { Tools } from "./Tools"
 import { Turn } from "./Turn"
@@ -66,7 +71,7 @@ const askForPart = (turn: Turn): void => {
 /** Naming a part and nothing else is met with the question that comes next for it. */
 const promptForPart = (turn: Turn, facts: readonly RecordedFact[]): boolean => {
   const named = facts.length === 1 && facts[0]?.kind === "service" ? facts[0].value : null
-  const missing = named && nextMissing(turn.state.record, named)
+  const missing = named && nextMissing(turn.state.record, named, turn.plan)
   if (!missing || turn.written.length > 1) return false
   speakWrittenPart(turn)
   askFor(turn, missing, named)
@@ -96,18 +101,45 @@ const write = (turn: Turn, facts: readonly RecordedFact[], source: Source, doubt
 const isAside = (act: Answer | Command) =>
   act.kind === "repeat" || act.kind === "stop_listening" || act.kind === "start_listening"
 
+/** Goes on with something else: a read-back ends, and a question of the loop's own falls, so that no later yes meets it. */
+const goOn = (turn: Turn, command: Command | null): void => {
+  settle(turn)
+  if (command?.kind === "read_on" || command?.kind === "stop_reading") return
+  const isOwn = ["sign_off", "start_over", "read_on"].includes(turn.state.question?.kind ?? "")
+  turn.set({ pages: [], ...(isOwn && { question: null }) })
+}
+
 /** Works through one interpretation: answers first, then facts, then a doubt, then a command. */
 const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, source: Source): void => {
   const { origin, heard } = source
   const answers = reading.facts.filter(isAnswer)
   const facts = reading.facts.filter(isRecorded)
   const goesOn = answers.length === 0 && (facts.length > 0 || (reading.command !== null && !isAside(reading.command)))
-  if (goesOn) settle(turn)
+  if (goesOn) goOn(turn, reading.command)
   for (const one of answers) answer(turn, one, how, origin, heard)
   turn.written.length = 0
   if (facts.length > 0) write(turn, facts, source, reading.ask !== null)
   if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [])
   if (reading.command) carryOut(turn, reading.command)
+}
+
+/**
+ * Whether the whole of it answers "are you well?". While that question stands, a bare yes or no is meant for it and for
+ * nothing else, and while the app rests, everything is.
+ */
+const answersCheckIn = (turn: Turn, reading: Interpretation): boolean => {
+  const [only] = reading.facts
+  const isNo = reading.facts.length === 1 && only?.kind === "deny"
+  const isYes = (reading.facts.length === 1 && only?.kind === "confirm") || reading.command?.kind === "all_right"
+  if (isNo) {
+    callForHelp(turn)
+    return true
+  }
+  const isRest = !turn.state.listening && reading.command?.kind !== "start_listening"
+  if (!isYes && !isRest) return false
+  showLife(turn)
+  thankForAnswer(turn)
+  return true
 }
 
 const onHeard = (turn: Turn, heard: Heard): void => {
@@ -118,8 +150,11 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   turn.set({ lastHeard: { text: heard.text, understood: !empty } })
   if (before.question?.kind === "keep_reason" && empty && heard.engine === "typed") return keepWarning(turn, heard.text)
   if (empty) return
-  if (!before.listening && reading.command?.kind !== "start_listening") return
+  const isAsked = isOverdue(before.loneWorker)
+  if (!before.listening && !isAsked && reading.command?.kind !== "start_listening") return
   turn.add({ type: "heard", heard })
+  if (isAsked && answersCheckIn(turn, reading)) return
+  showLife(turn)
   const origin: Origin = { by: "voice", heard: [...(before.question?.heard ?? []), heard.id] }
   act(turn, reading, "said_yes", { origin, heard })
 }
@@ -136,12 +171,14 @@ const turnTo = (turn: Turn, about: string): void => {
 
 const onTapped = (turn: Turn, event: Extract<DialogueEvent, { type: "tapped" }>): void => {
   const { act: one, about } = event
-  if (about) turnTo(turn, about)
-  if (one.kind === "keep_it") return keepWarning(turn, one.reason, about)
-  if (one.kind === "undo") return undo(turn, about)
   const reading: Interpretation = isAnswerAct(one)
     ? { facts: [one], ask: null, command: null }
     : { facts: [], ask: null, command: one }
+  if (!about && isOverdue(turn.state.loneWorker) && answersCheckIn(turn, reading)) return
+  showLife(turn)
+  if (about) turnTo(turn, about)
+  if (one.kind === "keep_it") return keepWarning(turn, one.reason, about)
+  if (one.kind === "undo") return undo(turn, about, one.count)
   act(turn, reading, "tapped", byHand("tapped"))
 }
 
@@ -152,14 +189,38 @@ const onOpened = (turn: Turn, event: Extract<DialogueEvent, { type: "opened" }>)
   turn.say(`New job. ${openingCaution}`)
 }
 
+/** What was last on record and what comes next, in one sentence. */
+const sayWhere = (turn: Turn): string => {
+  const { record, item } = turn.state
+  const last = record.entries.findLast((held) => held.withdrawn === null && held.fact.kind !== "service")
+  const next = nextOf(record, item, turn.plan)
+  if (!last) return "Nothing is on record yet."
+  const where = last.item && last.item !== "job" ? `You were at ${sayItem(last.item)}` : "You had begun"
+  const was = sayFacts([withoutSubject(last.fact)]).replace(/[.]$/, "")
+  const then = next ? `next is ${sayItem(next.item)}, ${sayWanted(next.item, next.wanted)}` : "nothing is left"
+  return `${where}: ${was.charAt(0).toLowerCase()}${was.slice(1)} was last, ${then}.`
+}
+
 const onResumed = (turn: Turn, event: Extract<DialogueEvent, { type: "resumed" }>): void => {
   const record = project(event.lines)
   const item = record.entries.findLast((held) => held.item !== null && held.withdrawn === null)?.item ?? null
-  const isPart = item !== "supply" && item !== "test_leads" && item !== "job"
+  const isPart = item !== "supply" && item !== "test_leads" && item !== "job" && item !== "met"
   turn.set({ job: record.job, record, item: isPart ? item : null })
   turn.check()
-  turn.say(`Taken up again. ${record.place}.`)
+  const every = record.checkEveryMinutes
+  if (every !== null) turn.set({ loneWorker: startChecks(every, turn.at) })
+  const signed = record.signedOff ? " It is signed off." : ""
+  const checked = every === null ? "" : ` I ask after you every ${sayMinutes(every)}, as before.`
+  turn.say(`Taken up again. ${record.place}. ${sayWhere(turn)}${signed}${checked}`)
   if (awaitingYes(record).length > 0) askWaiting(turn, "Still open.")
+}
+
+/** The job is put away by hand. */
+const onLeft = (turn: Turn): void => {
+  settle(turn)
+  if (turn.state.loneWorker.everyMinutes !== null) turn.add({ type: "check_in", state: "stopped" })
+  turn.set({ loneWorker: notChecked })
+  turn.add({ type: "put_away" })
 }
 
 /** How often the worker is reminded, in silence, before what waits is left to the screen and to "what's left". */
@@ -168,7 +229,7 @@ export const mostReminders = 3
 /** Warnings that nobody answered are said again; then readings that still wait for a yes. */
 const onWaited = (turn: Turn): void => {
   const { reminders } = turn.state
-  if (reminders >= mostReminders || !turn.state.listening) return
+  if (reminders >= mostReminders || !turn.state.listening || isOverdue(turn.state.loneWorker)) return
   const warning = unansweredWarnings(turn.state)[0]
   if (warning) {
     turn.sound("warning")
@@ -177,8 +238,12 @@ const onWaited = (turn: Turn): void => {
   turn.set({ reminders: reminders + 1 })
 }
 
+/** What needs no open job. */
+const needsNoJob = new Set<DialogueEvent["type"]>(["opened", "resumed", "preferred"])
+
 const handle = (turn: Turn, event: DialogueEvent): void => {
-  if (event.type !== "waited") turn.set({ reminders: 0 })
+  if (turn.state.job === null && !needsNoJob.has(event.type)) return
+  if (event.type !== "waited" && event.type !== "ticked") turn.set({ reminders: 0 })
   switch (event.type) {
     case "opened":
       return onOpened(turn, event)
@@ -189,16 +254,21 @@ const handle = (turn: Turn, event: DialogueEvent): void => {
     case "tapped":
       return onTapped(turn, event)
     case "entered":
+      showLife(turn)
       settle(turn)
       return write(turn, event.facts, byHand(event.reason))
     case "chose":
+      showLife(turn)
       settle(turn)
       return write(turn, [{ kind: "service", value: event.item }], byHand("chosen"))
     case "left":
-      if (turn.state.job) turn.add({ type: "put_away" })
-      return
+      return onLeft(turn)
     case "waited":
       return onWaited(turn)
+    case "ticked":
+      return askAfter(turn)
+    case "preferred":
+      return turn.set({ preferences: event.preferences })
   }
 }
 

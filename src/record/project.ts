@@ -25,6 +25,14 @@ const addEntry = (record: JobRecord, line: Extract<LogLine, { type: "entry" }>):
   }
 }
 
+/** A part whose name was taken back, and of which nothing else stands, is not on the job. */
+const withoutEmptyPart = (record: JobRecord, entry: string): JobRecord => {
+  const named = record.entries.find((held) => held.entry === entry)
+  if (named?.fact.kind !== "service") return record
+  if (record.entries.some((held) => held.item === named.item && held.withdrawn === null)) return record
+  return { ...record, items: record.items.filter((item) => item !== named.item) }
+}
+
 const changeWarning = (
   record: JobRecord,
   warning: string,
@@ -66,7 +74,7 @@ const applyByType = (record: JobRecord, line: LogLine): JobRecord => {
     case "accepted":
       return changeEntry(record, line.entry, { accepted: line.how })
     case "withdrawn":
-      return changeEntry(record, line.entry, { withdrawn: line.because })
+      return withoutEmptyPart(changeEntry(record, line.entry, { withdrawn: line.because }), line.entry)
     case "said":
       return addWarnings(record, line)
     case "answered":

@@ -39,6 +39,7 @@ const toItem = (record: JobRecord, item: Item): ItemSituation => {
   const length = heldFact(record, item, "length")
   const distance = heldFact(record, item, "distance")
   const reading = readingOf(record, item)
+  const survey = heldFact(record, item, "survey")
   return {
     item,
     ...(csa && { csaMm2: known(csa.fact.value as Mm2, csa) }),
@@ -48,6 +49,7 @@ const toItem = (record: JobRecord, item: Item): ItemSituation => {
     }),
     ...(reading && { reading }),
     steps: stepsOf(record, item),
+    ...(survey?.fact.value === "plastic_at_entry" && { atEntry: { insulatingSection: known(true, survey) } }),
   }
 }
 

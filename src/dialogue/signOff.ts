@@ -1,0 +1,65 @@
+/**
+ * Ends a job at the worker's word. An open stop refuses, unless it was kept with a reason; what is not done is said and
+ * goes into the record beside the signature. It never says that the installation is safe.
+ */
+import { sayNumber } from "../facts/sayNumber"
+import { awaitingYes } from "../record/holding"
+import { isKept } from "../record/warningKey"
+import { readyToSign } from "../rules/readyToSign"
+import { capital } from "./capital"
+import { askOwn } from "./ownQuestion"
+import { whatsLeft } from "./plan"
+import { sayAllWanted } from "./sayWanted"
+import { askWaiting } from "./speak"
+import type { Turn } from "./Turn"
+
+/** Items named aloud before signing, and things named of each; the record holds them all. */
+const mostItems = 3
+const mostThings = 2
+
+const readinessOf = (turn: Turn) => readyToSign(turn.state.checked, (finding) => isKept(turn.state.record, finding))
+
+/** Refuses with the stops, one sentence each. */
+const refused = (turn: Turn): boolean => {
+  const { stops } = readinessOf(turn)
+  if (stops.length === 0) return false
+  turn.say(`Not yet. ${stops.length === 1 ? "A stop is" : `${capital(sayNumber(stops.length))} stops are`} open.`)
+  for (const stop of stops.slice(0, mostItems)) turn.say(stop.spoken)
+  turn.say("Put it right, or keep it with a reason.")
+  return true
+}
+
+/** "One warning stays open. Water: label fitted." */
+const openPoints = (turn: Turn): string[] => {
+  const { warns } = readinessOf(turn)
+  const warned =
+    warns.length === 0
+      ? []
+      : [`${capital(sayNumber(warns.length))} open ${warns.length === 1 ? "warning" : "warnings"}.`]
+  return [...warned, ...whatsLeft(turn.state.record, turn.plan).map((one) => sayAllWanted(one.item, one.wanted, 99))]
+}
+
+export const askSignOff = (turn: Turn): void => {
+  if (turn.state.record.signedOff) return turn.say("It is signed off already, and nothing was changed after that.")
+  if (refused(turn)) return
+  if (awaitingYes(turn.state.record).length > 0) return askWaiting(turn, "Not yet. First this.")
+  const { warns } = readinessOf(turn)
+  const left = whatsLeft(turn.state.record, turn.plan)
+  const warned = openPoints(turn).slice(0, warns.length > 0 ? 1 : 0)
+  const parts = left.slice(0, mostItems).map((one) => sayAllWanted(one.item, one.wanted, mostThings))
+  const more = left.length > mostItems ? [`And ${sayNumber(left.length - mostItems)} more on the screen.`] : []
+  const open = [...warned, ...(parts.length > 0 ? ["Not done."] : []), ...parts, ...more]
+  askOwn(
+    turn,
+    "sign_off",
+    [...(open.length > 0 ? open : ["Nothing is left."]), "Do you put your name to it?"].join(" "),
+  )
+}
+
+export const signOff = (turn: Turn): void => {
+  turn.set({ question: null, doubt: null })
+  if (refused(turn)) return
+  turn.add({ type: "signed_off", role: turn.state.by, undone: openPoints(turn) })
+  turn.sound("gotIt")
+  turn.say("Signed off by you. Any change opens it again.")
+}

@@ -1,0 +1,30 @@
+/** Takes entries back, and with them the warnings that rest on them. */
+import type { Held } from "../record/JobRecord"
+import type { Turn } from "./Turn"
+
+/** Marks every warning that rests on these entries as answered, and tells whether there was one. */
+export const answerWarnings = (turn: Turn, entries: readonly string[], how: string): boolean => {
+  const due = turn.state.record.warnings.filter(
+    ({ warning, answered }) =>
+      answered === null &&
+      warning
+        .split("|")
+        .slice(2)
+        .some((entry) => entries.includes(entry)),
+  )
+  for (const { warning } of due) turn.add({ type: "answered", warning, how })
+  return due.length > 0
+}
+
+/** Those of the entries that stood until now, oldest first. */
+export const withdraw = (turn: Turn, entries: readonly string[], because: NonNullable<Held["withdrawn"]>): Held[] => {
+  const gone = turn.state.record.entries.filter((held) => entries.includes(held.entry) && held.withdrawn === null)
+  answerWarnings(turn, entries, because)
+  turn.isRepair = true
+  for (const held of gone) turn.add({ type: "withdrawn", entry: held.entry, because })
+  const { item, record } = turn.state
+  // A part whose very name was taken back is no longer the one that is being talked about.
+  if (item !== null && !record.items.includes(item) && gone.some((held) => held.item === item)) turn.set({ item: null })
+  turn.check()
+  return gone
+}
