@@ -26,6 +26,8 @@ export class Turn {
   readonly itemBefore: Item | null
   /** Something is put right or taken back in this turn: what comes of it is read back whole, however short the worker likes it. */
   isRepair = false
+  /** Something in the same breath is about to be asked. */
+  isDoubted = false
   private readonly settings: Effect[] = []
   private readonly sounds: Effect[] = []
   private readonly says: Extract<Effect, { do: "say" }>[] = []

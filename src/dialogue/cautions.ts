@@ -22,6 +22,11 @@ const cautions: readonly Caution[] = [
     isDue: (fact) => fact.kind === "step_done" && fact.value === "leads_nulled",
     words: "Caution. Isolate and prove dead before any earth comes off.",
   },
+  {
+    before: "putting the supply back on",
+    isDue: (fact) => fact.kind === "step_done" && fact.value === "connections_checked",
+    words: "Caution. Every end back and every cover on before the power is.",
+  },
 ]
 
 /** Cautions that these facts make due and that were not yet due before in this job. */

@@ -4,8 +4,9 @@ import type { DialogueState } from "./DialogueState"
 import { isOverdue } from "./loneWorker"
 
 export const contextOf = (state: DialogueState, at: string): Context => {
-  const item = state.item ? { item: state.item } : {}
   const { question, readBack } = state
+  const current = question?.item ?? state.item
+  const item = current ? { item: current } : {}
   // While a check-in waits for its answer, a yes is meant for it and must not confirm a value.
   if (isOverdue(state.loneWorker)) return { ...item, asked: "check_in", now: at }
   if (question) {

@@ -12,5 +12,7 @@ export const needsYes = (fact: RecordedFact, heard: Heard | null): boolean => {
   // The name of a part is read back with every value that is put under it, and those values carry the doubt.
   if (fact.kind === "service") return false
   if (fact.kind === "resistance" || (fact.kind === "polarity" && fact.value === "reversed")) return true
+  // A part that is left without a bond because of a misheard word would never be looked at again.
+  if (fact.kind === "survey" && fact.value !== "needs_bond" && fact.value !== "not_here") return true
   return heard?.margin != null && heard.margin < sureMargin
 }

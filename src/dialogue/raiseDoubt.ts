@@ -23,15 +23,16 @@ const candidatesOf = (ask: Ask, item: Item | null): RecordedFact[] =>
     return parsed.success ? [withSubject(parsed.data, item)] : []
   })
 
-const overRangeAsk = (turn: Turn): boolean =>
-  turn.written.some((entry) => {
+/** The over-range reading whose limit was not said, among what was just written. */
+const overRangeOf = (turn: Turn) =>
+  turn.challengeable.flatMap((entry) => {
     const fact = turn.fact(entry)
-    return fact?.kind === "resistance" && fact.value === null
-  })
+    return fact?.kind === "resistance" && fact.value === null ? [fact] : []
+  })[0]
 
 const wordsFor = (turn: Turn, ask: Ask, candidates: readonly RecordedFact[], item: Item | null): string => {
   const name = item ? `${capital(sayItem(item))}. ` : ""
-  if (ask.kind === "resistance" && overRangeAsk(turn)) return `${name}Over range. More than what?`
+  if (ask.kind === "resistance" && overRangeOf(turn)) return `${name}Over range. More than what?`
   if (ask.kind === "step_done") {
     const step = candidates[0]?.kind === "step_done" ? candidates[0].value : undefined
     return step ? `${name}${sayStep(step)}: is that done?` : `${name}What is done? Name the step.`
@@ -50,7 +51,8 @@ const bare = (fact: RecordedFact): RecordedFact => {
 
 /** Asks aloud, keeps the question open, and logs it. */
 export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[]): void => {
-  const item = turn.state.item
+  // An over-range reading may be of the test leads, while another part is the one talked about.
+  const item = (ask.kind === "resistance" ? overRangeOf(turn)?.subject : undefined) ?? turn.state.item
   const candidates = candidatesOf(ask, item)
   const words = wordsFor(turn, ask, candidates, item)
   turn.add({ type: "asked", ask, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })

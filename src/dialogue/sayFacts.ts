@@ -5,9 +5,12 @@ import { sayItem } from "../interpret/sayItem"
 import { itemOf } from "../record/slotOf"
 import { capital } from "./capital"
 
+/** The loop of the supply is a reading whose own words name it. */
+const isSupplyLoop = (fact: RecordedFact) => fact.kind === "resistance" && fact.subject === "supply"
+
 /** The fact without the part it belongs to, to be said beside its name. */
 export const withoutSubject = (fact: RecordedFact): RecordedFact => {
-  if (!("subject" in fact)) return fact
+  if (!("subject" in fact) || isSupplyLoop(fact)) return fact
   const { subject: _, ...rest } = fact
   return rest as RecordedFact
 }
@@ -17,7 +20,8 @@ export const sayFacts = (facts: readonly RecordedFact[]): string => {
   const words: string[] = []
   let named: string | null = null
   for (const fact of facts) {
-    const item = "subject" in fact || fact.kind === "service" ? itemOf(fact) : null
+    const isNamed = ("subject" in fact && !isSupplyLoop(fact)) || fact.kind === "service"
+    const item = isNamed ? itemOf(fact) : null
     if (item !== null && item !== named) words.push(`${capital(sayItem(item))}.`)
     named = item ?? named
     if (fact.kind !== "service") words.push(readBack(withoutSubject(fact)))

@@ -41,7 +41,8 @@ export const sayExpected = (turn: Turn, item: Item, situation: Situation): void 
   if (!band.ok) return turn.say(`${name}. ${band.because}`)
   const { nominal, low, high } = band.value
   const rounded = (ohms: number) => sayNumber(Math.round(ohms * 100) / 100, 2)
-  turn.say(`${name}. It should show near ${rounded(nominal)}. From ${rounded(low)} to ${rounded(high)} would fit.`)
+  const fits = low < 0.005 ? `Anything up to ${rounded(high)}` : `From ${rounded(low)} to ${rounded(high)}`
+  turn.say(`${name}. It should show near ${rounded(nominal)}. ${fits} would fit.`)
 }
 
 /** A reading that much guidance takes for a whole bond; it is no limit, and the answer says so. */

@@ -35,14 +35,14 @@ export const sayLeft = (turn: Turn, item: Item | undefined): void => {
   const parts = left.slice(0, mostItems).map((one) => sayAllWanted(one.item, one.wanted, most))
   const more = left.length > mostItems ? [`And ${sayNumber(left.length - mostItems)} more items.`] : []
   if (item !== undefined && left.length === 0 && open === 0) sayNothingLeft(turn, item)
-  else turn.say([...warned, ...parts, ...more].join(" ") || "Nothing is left to say. You can sign.")
+  else turn.say([...warned, ...parts, ...more].join(" ") || "Nothing is left to say.")
   askWaiting(turn)
 }
 
 /** One thing: the next in the usual order of work. */
 export const sayNext = (turn: Turn): void => {
   const next = nextOf(turn.state.record, turn.state.item, turn.plan)
-  if (!next) turn.say("Nothing is left to say. You can sign.")
+  if (!next) turn.say("Nothing is left to say.")
   else turn.say(`${capital(sayItem(next.item))}: ${sayWanted(next.item, next.wanted)}.`)
   askWaiting(turn)
 }

@@ -80,8 +80,10 @@ export const speakWritten = (turn: Turn): void => {
   sayWarnings(turn, fresh)
   const waiting = awaitingYes(record).filter((held) => written.includes(held.entry))
   const warned = new Set(fresh.flatMap((finding) => finding.rests))
-  const plain = written.filter((entry) => !warned.has(entry))
-  const asks = waiting.some((held) => !warned.has(held.entry))
+  // The question for its limit names an over-range reading, so that nothing is asked twice in one breath.
+  const isAskedNext = (entry: string) => turn.isDoubted && turn.fact(entry)?.value === null
+  const plain = written.filter((entry) => !warned.has(entry) && !isAskedNext(entry))
+  const asks = waiting.some((held) => plain.includes(held.entry))
   // A warning names its part, so a part that came with a warned value is not said again.
   const isNews = fresh.length === 0 || plain.some((entry) => turn.fact(entry)?.kind !== "service")
   const aloud = factsAloud(turn, plain)

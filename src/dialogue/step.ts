@@ -89,6 +89,7 @@ const speakWrittenPart = (turn: Turn): void => {
 
 /** `doubted`: something in the same breath is about to be asked, so no other question is put. */
 const write = (turn: Turn, facts: readonly RecordedFact[], source: Source, doubted = false): void => {
+  turn.isDoubted = doubted
   const placed = adopt(turn, facts)
   turn.set({ question: null, doubt: null })
   writeFacts(turn, placed, source.origin, source.heard)

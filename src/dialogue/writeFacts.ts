@@ -52,8 +52,11 @@ export const writeFacts = (turn: Turn, facts: readonly RecordedFact[], origin: O
     const item = itemOf(fact)
     if (item === null) continue
     writeOne(turn, fact, origin, heard)
-    if (item !== "supply" && item !== "test_leads" && item !== "job") turn.set({ item })
+    if (item !== "supply" && item !== "test_leads" && item !== "job" && item !== "met") turn.set({ item })
   }
+  // A part that wants no bond is not the one that the next values are about.
+  const isClosed = placed.some((fact) => fact.kind === "survey" && fact.value !== "needs_bond")
+  if (isClosed) turn.set({ item: turn.itemBefore })
   const homeless = placed.filter((fact) => itemOf(fact) === null)
   const from = origin.by === "voice" ? origin.heard : []
   if (homeless.length > 0) turn.set({ homeless: { facts: homeless, heard: from } })

@@ -3,12 +3,11 @@ import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import { expect, test } from "vitest"
 import { parse } from "yaml"
-import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
 import { isEcho } from "../../src/dialogue/isEcho"
 import { step } from "../../src/dialogue/step"
 import type { Tools } from "../../src/dialogue/Tools"
 import type { Heard } from "../../src/facts/Heard"
-import { Dialogue } from "../dialogues/runDialogue"
+import { Dialogue, play } from "../dialogues/runDialogue"
 import { realTools } from "../realTools"
 
 const folder = join(import.meta.dirname, "../dialogues")
@@ -29,23 +28,16 @@ const heard = (text: string, id: string): Heard => ({
 
 test.each(dialogues)("%s: every answer fed back as heard leaves the record as it was", (_, dialogue) => {
   let count = 0
-  const tools: Tools = { ...realTools(), newId: () => `e${++count}` }
-  const at = dialogue.start
-  let state = step(
-    emptyDialogue("test"),
-    { type: "opened", at, job: "job", place: "The bakery", pack: "uk-bs7671" },
-    tools,
-  ).state
-  for (const turn of dialogue.turns) {
-    if (!("heard" in turn)) continue
-    const stepped = step(state, { type: "heard", at, heard: heard(turn.heard, `h${++count}`) }, tools)
-    state = stepped.state
-    const said = stepped.effects.flatMap((effect) => (effect.do === "say" ? [effect.words] : []))
+  const tools: Tools = { ...realTools(), newId: () => `echo${++count}` }
+  play(dialogue, tools, (state, said, at) => {
     for (const words of [...said, said.join(" ")]) {
       const after = step(state, { type: "heard", at, heard: heard(words, `h${++count}`) }, tools).state
       expect(after.record.entries, words).toEqual(state.record.entries)
+      expect(after.record.signedOff, words).toEqual(state.record.signedOff)
+      expect(after.loneWorker.phase, words).toBe(state.loneWorker.phase)
+      expect(after.preferences, words).toEqual(state.preferences)
     }
-  }
+  })
 })
 
 test.each([
