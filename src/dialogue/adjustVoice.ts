@@ -9,8 +9,8 @@ type Turned = Extract<Command["kind"], "louder" | "quieter" | "slower" | "faster
 const knobs: Readonly<Record<Turned, { knob: "volumeStep" | "rateStep"; by: 1 | -1; done: string; end: string }>> = {
   louder: { knob: "volumeStep", by: 1, done: "That is a step more.", end: "There is no more in me." },
   quieter: { knob: "volumeStep", by: -1, done: "That is a step less.", end: "There is no less in me." },
-  slower: { knob: "rateStep", by: -1, done: "More slowly from here on.", end: "I have no slower pace." },
-  faster: { knob: "rateStep", by: 1, done: "More quickly from here on.", end: "I have no quicker pace." },
+  slower: { knob: "rateStep", by: -1, done: "From here on with more time.", end: "There is no less in me." },
+  faster: { knob: "rateStep", by: 1, done: "From here on with less time.", end: "There is no more in me." },
 }
 
 const modes: Readonly<Record<Verbosity, string>> = {

@@ -84,6 +84,8 @@ export const Situation = z.object({
   items: z.array(ItemSituation),
   leadsNulled: known(z.literal(true)).optional(),
   isolatedProvedDead: known(z.literal(true)).optional(),
+  /** The worker said that he works near live parts with nobody there. */
+  workingLive: known(z.literal(true)).optional(),
   instrument: Instrument,
 })
 export type Situation = z.infer<typeof Situation>

@@ -61,6 +61,7 @@ export const toSituation = (record: JobRecord, instrument: Instrument = assumedI
   const polarity = heldFact(record, "supply", "polarity")
   const loop = heldFact(record, "supply", "resistance")
   const nulled = heldStep(record, "test_leads", "leads_nulled")
+  const live = heldStep(record, "supply", "working_live")
   const dead = heldStep(record, "supply", "isolated_proved_dead")
   return {
     supply: {
@@ -72,6 +73,7 @@ export const toSituation = (record: JobRecord, instrument: Instrument = assumedI
     },
     items: record.items.filter((item) => item !== "supply").map((item) => toItem(record, item)),
     ...(nulled && { leadsNulled: known(true as const, nulled) }),
+    ...(live && { workingLive: known(true as const, live) }),
     ...(dead && { isolatedProvedDead: known(true as const, dead) }),
     instrument,
   }

@@ -41,6 +41,8 @@ export const valueNames = {
   buried: null,
   corrosionProtected: null,
   mechanicallyProtected: null,
+  workingLive: null,
+  deadAfterLive: null,
   provedDead: { kind: "step:isolated_proved_dead", item: "job" },
   instrument: null,
 } as const
@@ -79,6 +81,13 @@ export const jobValues = (situation: Situation): NamedValues => {
   const values: NamedValues = {
     provedDead: done(situation.isolatedProvedDead),
     instrument: { value: situation.instrument },
+  }
+  const { workingLive: live, isolatedProvedDead: dead } = situation
+  if (live) {
+    values.workingLive = { value: true, entry: live.entry }
+    // Which came first is unknown while the log's order is; then it is not taken to be dead.
+    const isAfter = dead?.order !== undefined && live.order !== undefined && dead.order > live.order
+    values.deadAfterLive = { value: isAfter, entry: isAfter ? dead.entry : live.entry }
   }
   add(values, situation.supply)
   add(values, situation.earthing ?? {})

@@ -5,12 +5,14 @@ import { bondIsNotOpen } from "./bondIsNotOpen"
 import { clampIsOn } from "./clampIsOn"
 import { endIsBackOn } from "./endIsBackOn"
 import { leadsWereNulled } from "./leadsWereNulled"
+import { nobodyWorksLiveAlone } from "./nobodyWorksLiveAlone"
 import { oneEndWasOff } from "./oneEndWasOff"
 import { polarityIsAsItShouldBe } from "./polarityIsAsItShouldBe"
 import { provedDeadFirst } from "./provedDeadFirst"
 import { readingFitsConductor } from "./readingFitsConductor"
 
 export const universalRules: readonly Rule[] = [
+  nobodyWorksLiveAlone,
   polarityIsAsItShouldBe,
   provedDeadFirst,
   clampIsOn,
