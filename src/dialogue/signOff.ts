@@ -4,6 +4,7 @@
  */
 import { sayNumber } from "../facts/sayNumber"
 import { awaitingYes } from "../record/holding"
+import { signedFindings } from "../record/signedFindings"
 import { isKept } from "../record/warningKey"
 import { readyToSign } from "../rules/readyToSign"
 import { capital } from "./capital"
@@ -29,26 +30,23 @@ const refused = (turn: Turn): boolean => {
   return true
 }
 
-/** "One warning stays open. Water: label fitted." */
-const openPoints = (turn: Turn): string[] => {
+/** What is left open, each in a sentence of its own: warnings first, then what is not done. */
+const openPoints = (turn: Turn, most: number): { warned: string[]; left: string[] } => {
   const { warns } = readinessOf(turn)
-  const warned =
-    warns.length === 0
-      ? []
-      : [`${capital(sayNumber(warns.length))} open ${warns.length === 1 ? "warning" : "warnings"}.`]
-  return [...warned, ...whatsLeft(turn.state.record, turn.plan).map((one) => sayAllWanted(one.item, one.wanted, 99))]
+  const count = capital(sayNumber(warns.length))
+  return {
+    warned: warns.length === 0 ? [] : [`${count} open ${warns.length === 1 ? "warning" : "warnings"}.`],
+    left: whatsLeft(turn.state.record, turn.plan).map((one) => sayAllWanted(one.item, one.wanted, most)),
+  }
 }
 
 export const askSignOff = (turn: Turn): void => {
   if (turn.state.record.signedOff) return turn.say("It is signed off already, and nothing was changed after that.")
   if (refused(turn)) return
   if (awaitingYes(turn.state.record).length > 0) return askWaiting(turn, "Not yet. First this.")
-  const { warns } = readinessOf(turn)
-  const left = whatsLeft(turn.state.record, turn.plan)
-  const warned = openPoints(turn).slice(0, warns.length > 0 ? 1 : 0)
-  const parts = left.slice(0, mostItems).map((one) => sayAllWanted(one.item, one.wanted, mostThings))
-  const more = left.length > mostItems ? [`And ${sayNumber(left.length - mostItems)} more on the screen.`] : []
-  const open = [...warned, ...(parts.length > 0 ? ["Not done."] : []), ...parts, ...more]
+  const { warned, left } = openPoints(turn, mostThings)
+  const more = left.length > mostItems ? [`And ${sayNumber(left.length - mostItems)} more items.`] : []
+  const open = [...warned, ...(left.length > 0 ? ["Not done."] : []), ...left.slice(0, mostItems), ...more]
   askOwn(
     turn,
     "sign_off",
@@ -59,7 +57,14 @@ export const askSignOff = (turn: Turn): void => {
 export const signOff = (turn: Turn): void => {
   turn.set({ question: null, doubt: null })
   if (refused(turn)) return
-  turn.add({ type: "signed_off", role: turn.state.by, undone: openPoints(turn) })
+  const { record, checked, by } = turn.state
+  const { warned, left } = openPoints(turn, 99)
+  turn.add({
+    type: "signed_off",
+    role: by,
+    undone: [...warned, ...left],
+    findings: signedFindings(record, checked.findings),
+  })
   turn.sound("gotIt")
   turn.say("Signed off by you. Any change opens it again.")
 }

@@ -7,8 +7,9 @@ import type { Finding } from "../facts/Finding"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { chainOf } from "../record/chain"
 import { awaitingYes } from "../record/holding"
-import type { Draft, SignedFinding } from "../record/LogLine"
-import { isKept, warningKey } from "../record/warningKey"
+import type { Draft } from "../record/LogLine"
+import { signedFindings } from "../record/signedFindings"
+import { isKept } from "../record/warningKey"
 import { readyToSign } from "../rules/readyToSign"
 import type { ReviewedJob } from "./ReviewedJob"
 
@@ -30,15 +31,6 @@ export const signingState = ({ record, checked }: ReviewedJob): SigningState => 
   return { stops, warns: warns.length, waiting: awaitingYes(record).length, missing: missing.length }
 }
 
-const signedFindings = ({ record, checked }: ReviewedJob): SignedFinding[] =>
-  checked.findings
-    .filter((finding) => finding.severity !== "ok")
-    .map((finding) => {
-      const kept = record.warnings.find((one) => one.warning === warningKey(finding))?.kept
-      const { rule, item, severity, shown } = finding
-      return { rule, ...(item && { item }), severity, words: shown, ...(kept != null && { kept }) }
-    })
-
 /** The signature as a line of the log, over all lines so far; or why nobody can sign yet. */
 export const draftSignature = (job: ReviewedJob, role: SigningRole, name: string): Outcome<Draft> => {
   if (job.lines.length === 0) return refuse("There is nothing to sign.")
@@ -51,6 +43,6 @@ export const draftSignature = (job: ReviewedJob, role: SigningRole, name: string
     undone: [],
     ...(typed && { name: typed }),
     over,
-    findings: signedFindings(job),
+    findings: signedFindings(job.record, job.checked.findings),
   })
 }
