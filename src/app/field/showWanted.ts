@@ -1,5 +1,5 @@
 /** Something still to be said, in a word or two for the screen. */
-import type { Wanted } from "../../dialogue/plan"
+import type { Wanted } from "../../dialogue/JobPlan"
 import type { Step } from "../../facts/Fact"
 import { sayKind } from "../../interpret/sayKind"
 import { showStep } from "../parts/showStep"
