@@ -12,7 +12,7 @@ const ordinals = new Map(
     .map((word, at) => [word.replace("-", " "), at + 1] as const),
 )
 const fillers = new Set(
-  "time date ish och aye been gone um uh er erm about around roughly approximately at it it's it'll was is be on say just the that tested test done did i we we'll of so well right yeah yes aye ok okay please think like i'd reckon due next then this time's visit call make come back again would must should for".split(
+  "time date ish och aye been gone um uh er erm about around roughly approximately at it it's it'll was is be on say just the that tested test done did i we we'll of so well right yeah yes aye ok okay please think like i'd reckon due next then this time's visit call make come back again would must should for i'll god willing".split(
     " ",
   ),
 )

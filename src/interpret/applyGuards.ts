@@ -7,7 +7,7 @@ import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
-import { isDoer, isDuty, isJudgement, isNextWork, isOutdone } from "./harmlessGuards"
+import { isDoer, isDuty, isJudgement, isNextWork, isOfSupply, isOutdone } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
 import { isEdgeGap } from "./Token"
 import { hasTag, type Island, type Utterance } from "./Utterance"
@@ -67,12 +67,13 @@ class Guards {
 
   private judgeStep(claim: Claim): Claim | null {
     if (!claim.isBare && this.beginsAsking(claim)) return null
-    return this.isNegated(claim) || this.isUndone(claim) ? null : this.hedgedStep(claim)
+    if (this.isNegated(claim) || this.isUndone(claim)) return null
+    return this.isMarred(claim) ? this.doubt(claim, "something about it was not understood") : this.hedgedStep(claim)
   }
 
   private judgeValue(claim: Claim): Claim | null {
     if (this.isVerdict(claim)) return null
-    const foreign = foreignSubject(claim, this.utterance, this.clauses, this.book)
+    const foreign = isOfSupply(claim, this.utterance, this.book) ? null : foreignSubject(claim, this.utterance, this.clauses, this.book)
     if (foreign === "object") return null
     const isRead = claim.kind === "resistance" && typeof claim.value === "number" && claim.value < 1
     if (foreign === "kind" || (foreign && isRead)) return this.doubt(claim, "that was said of something else")
@@ -145,7 +146,8 @@ class Guards {
 
   /** "I thought it was six but it's ten": only what was thought before falls. */
   private isOvertaken(claim: Claim): boolean {
-    return this.found("guards.condition").some(
+    if (this.talk.length === 0) return false
+    return [...this.found("guards.condition"), ...this.found("guards.limit")].some(
       (one) => this.inSame("clause", claim, one) && isOutdone(one, this.utterance),
     )
   }
@@ -169,9 +171,16 @@ class Guards {
   private isQuestion(claim: Claim): boolean {
     if (this.clauses.questions.has(this.clauses.sentence[claim.from]!)) return true
     if (this.talk.length === 0) return false
+    // "what time does the shop open": a bare "what" wants a repeat, before other words it asks them.
+    if (this.found("answers.repeat").some((one) => this.opensQuestion(one) && this.inSame("sentence", claim, one)))
+      return true
     return [...this.found("guards.question"), ...this.found("guards.wonder")].some((one) =>
       this.inSame("sentence", claim, one),
     )
+  }
+
+  private opensQuestion(island: Island): boolean {
+    return this.textOf(island) === "what" && island.to < this.utterance.tokens.length && !this.isParted(island.to)
   }
 
   /** Words that deny what stands in their clause; "it's not" does so when it is no answer by itself. */
@@ -224,6 +233,15 @@ class Guards {
   private hasOwnSubject(claim: Claim): boolean {
     const before = this.utterance.words[claim.from - 1]
     return before !== undefined && ["the", "a", "my", "that", "is"].includes(before)
+  }
+
+  /** "label's on but faded": what stands behind the "but" was not understood, and may be why it does not count. */
+  private isMarred(claim: Claim): boolean {
+    const { words, leftovers, tokens } = this.utterance
+    if (words[claim.to] !== "but") return false
+    const end = tokens.findIndex((token, at) => at > claim.to && isEdgeGap(token.after))
+    const rest = leftovers.slice(claim.to + 1, end === -1 ? undefined : end + 1)
+    return rest.length < 4 && rest.includes("unknown")
   }
 
   private isUndone(claim: Claim): boolean {

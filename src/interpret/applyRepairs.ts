@@ -42,7 +42,7 @@ export function applyRepairs(claims: readonly Claim[], utterance: Utterance, isR
   let left: readonly Claim[] = claims
   for (const mark of repairMarks(utterance))
     left =
-      !isReadBack && /should (be|have)/.test(textOf(utterance, mark))
+      !isReadBack && /should (be|have)|(wants|needs) to be/.test(textOf(utterance, mark))
         ? wishAt(left, mark)
         : repairAt(left, mark, utterance)
   return left
@@ -54,6 +54,9 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   const last = before.at(-1)
   if (!last) return [...claims]
   const text = textOf(utterance, mark)
+  // "ten mil, no, metres": the unit alone is put right, and its claim asks with the number.
+  if (next?.value === null && last.value !== null && next.doubt?.candidates.includes(last.value))
+    return claims.filter((one) => one !== last)
   if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next)
   if (!next && isPartBehind(mark, utterance)) return [...claims]
   if (!next) return endRepair(claims, meantBy(mark, before, utterance) ?? last, text, mark, utterance)

@@ -25,6 +25,15 @@ function isSharedSize({ utterance, island }: Site): boolean {
   )
 }
 
+/** "usually ten mil, but it's sixteen": what is, against a size said before. */
+function isContrasted({ utterance, island }: Site): boolean {
+  const before = utterance.words.slice(Math.max(0, island.from - 2), island.from).join(" ")
+  return (
+    /\bbut (it's|this is|this|that's|here)$/.test(before) &&
+    utterance.islands.some((one) => one.to <= island.from && /^(quantity\.mil|size\.size)$/.test(one.rule))
+  )
+}
+
 /** "ten metres of sixteen": what a length is of is a size. */
 function isOfLength({ utterance, island }: Site): boolean {
   const isAfter = utterance.islands.some(
@@ -55,7 +64,7 @@ export function claimBare(site: Site): Claim | null {
   if (isReading && number.spoken && number.places > 1 && number.lead === "nought")
     return measure(site, "resistance", { hasUnit: false })
   if (isBeforePlace(site)) return measure(site, "distance", { hasUnit: false })
-  if (!site.asked && isSharedSize(site) && isSold(number.value))
+  if (!site.asked && (isSharedSize(site) || isContrasted(site)) && isSold(number.value))
     return measure(site, "conductor_csa", { hasUnit: false })
   if (isOfLength(site) && isSold(number.value)) return measure(site, "conductor_csa", { hasUnit: false })
   if (isMeasured(site.asked)) return measure(site, site.asked, { hasUnit: false })

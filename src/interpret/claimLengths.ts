@@ -40,6 +40,8 @@ export function claimLength(site: Site): Claim | null {
   const whole = hasTag(site.island, "one") ? reading(site.island.from, site.island.to, "1", {}) : numberOf(site)
   if (!whole) return null
   if (site.asked === "distance") return doubted(site, "distance", [whole.value], "a distance is wanted in millimetres")
+  if (site.asked === "resistance" && whole.lead === "nought" && whole.value < 1)
+    return doubted(site, "resistance", [whole.value], "a reading was asked and metres came")
   const plus = tagValue(site.island, "plus")
   if (hasTag(site.island, "one") && !plus && isPrice(site)) return null
   const centimetres = numberOf(site, "cm")

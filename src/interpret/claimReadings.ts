@@ -12,6 +12,8 @@ const ohmShifts: Readonly<Record<string, number>> = { ohm: 0, milliohm: -3, kilo
 /** A phrase that names a reading. */
 export function claimReading(site: Site): Claim | null {
   const { island } = site
+  const part = tagValue(island, "part")
+  if (part) return measure(site, "resistance", { hasUnit: true, number: reading(island.from, island.to, part, {}) })
   const number = hasTag(island, "one") ? reading(island.from, island.to, "1", {}) : numberOf(site)
   if (!number) return null
   const plus = tagValue(island, "plus")

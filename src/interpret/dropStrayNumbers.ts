@@ -10,7 +10,7 @@ import type { Utterance } from "./Utterance"
 
 /** Words that may follow a number without being what it counts. */
 const afterNumber = new Set(
-  "and on for to in at with then or so but please there now that from off as is it it's dead exactly all by off mate cheers ta aye yes yeah too".split(
+  "and on for to in at with then or so but please there now that from off as is it it's dead exactly all by off mate cheers ta aye yes yeah too which along across over under through up down back round around behind i we i'd".split(
     " ",
   ),
 )
@@ -46,6 +46,7 @@ export function dropStrayNumbers(
 
 function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim | null {
   const isAsked = context.asked === claim.kind
+  if (isSpokenReading(claim, utterance)) return hasStrangeUnit(claim, utterance) ? doubtful(claim) : claim
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? doubtful(claim) : null
   if (isLabel(claim, utterance, isAsked)) return isAsked ? doubtful(claim) : null
   if (claim.isBare && hasLostUnit(utterance)) return doubtful(claim)

@@ -116,8 +116,9 @@ class IslandFinder {
         return !numbers.some((one) => one.to === phrase.from)
       case "length.length":
         return this.isLength(phrase)
+      // "a quarter of a metre" is a length, "two hundred off the meter" a distance.
       case "distance.distance":
-        return this.hasCentimetres(phrase)
+        return this.hasCentimetres(phrase) && !/ of a met(re|er)$/.test(words.slice(phrase.from, phrase.to).join(" "))
       default:
         return true
     }

@@ -1,20 +1,27 @@
 /** Phrases that look like a guard and, by the words beside them, take nothing back. */
+import type { Claim } from "./Claim"
 import type { Island, Utterance } from "./Utterance"
+import type { WordBook } from "./WordBook"
 
 const textOf = (island: Island, utterance: Utterance) => utterance.words.slice(island.from, island.to).join(" ")
 
 /** "somebody's already put ten mil on" tells of work that is done; "somebody says" does not. */
 export const isDoer = (island: Island, utterance: Utterance): boolean =>
   /^some(body|one)('s)?$/.test(textOf(island, utterance)) &&
-  /^(has|have|already|put|fitted)$/.test(utterance.words[island.to] ?? "")
+  /^(has|have|already|put|fitted|used)$/.test(utterance.words[island.to] ?? "")
 
-/** "I thought it was six but it's ten": only what was thought falls. */
+/** "I thought it was six but it's ten", "usually ten, but it's sixteen": only what was thought, or is usual, falls. */
 export const isOutdone = (island: Island, utterance: Utterance): boolean =>
-  /^(i )?thought$/.test(textOf(island, utterance)) &&
+  /^((i )?thought|usually|normally|generally|typically|as a rule|as usual)$/.test(textOf(island, utterance)) &&
   utterance.words.some(
     (word, at) =>
       at >= island.to && word === "but" && /^(it's|it|that's|actually)$/.test(utterance.words[at + 1] ?? ""),
   )
+
+/** "the village hall is TT": the supply's facts may be said of the building. */
+export const isOfSupply = (claim: Claim, { words }: Utterance, book: WordBook): boolean =>
+  /^(earthing_arrangement|fuse_rating|polarity|neutral_csa)$/.test(claim.kind) &&
+  words.some((word, at) => at < claim.from && book.list("premises").has(word.replace(/'s$/, "")))
 
 /** "cleaned the pipe like you're supposed to": done as it should be. */
 export const isDuty = (island: Island, utterance: Utterance): boolean =>

@@ -33,6 +33,8 @@ export function readClock(words: readonly string[], now: LocalMoment | null): Cl
   if (/^(noon|midday|twelve noon|12 noon)$/.test(core)) return { at: 12 * 60 }
   if (/\b(some ?time|first thing|back of|lunch|lunchtime|dinner|dinnertime|tea|teatime|breakfast|break)\b/.test(core))
     return { candidates: [], because: "the hour was not said" }
+  if (/^(quarter|half) (to|past|after|of|till) (something|whatever|god knows)\b/.test(core))
+    return { candidates: [], because: "the hour was not said" }
   const hanging = /^(\d{1,2}|quarter|half)( minutes?)? (to|past|after|of|till)$/.exec(core)
   if (hanging)
     return {
@@ -95,7 +97,7 @@ function settle({ hour, minute, half }: Face, now: LocalMoment | null): ClockRea
 
 function readAgo(text: string, now: LocalMoment | null): ClockReading {
   const match =
-    /^(?:(an|a|\d{1,2}) hours?(?: and (?:a half|(\d{1,2}) minutes?))?|half an hour|quarter of an hour|(\d{1,2}) minutes?|(\d{1,2}) mins?) (?:ago|back|since)$/.exec(
+    /^(?:(an|a|\d{1,2}) hours?(?: and (?:a half|(\d{1,2}) minutes?))?|half an hour|(?:a )?quarter of an hour|(\d{1,2}) minutes?|(\d{1,2}) mins?) (?:ago|back|since)$/.exec(
       text,
     )
   if (!match) return null
@@ -103,7 +105,7 @@ function readAgo(text: string, now: LocalMoment | null): ClockReading {
   const hours = match[1] ? (/^an?$/.test(match[1]) ? 1 : Number(match[1])) : 0
   const extra = / and a half/.test(text)
     ? 30
-    : Number(match[2] ?? match[3] ?? match[4] ?? (text.startsWith("half") ? 30 : text.startsWith("quarter") ? 15 : 0))
+    : Number(match[2] ?? match[3] ?? match[4] ?? (text.startsWith("half") ? 30 : /^(a )?quarter/.test(text) ? 15 : 0))
   const at = now.minutes - hours * 60 - extra
   return at < 0 ? { candidates: [], because: "that was yesterday" } : { at }
 }

@@ -124,7 +124,9 @@ function readNumeric(text: string, now: LocalMoment, isPast: boolean): DateReadi
 /** A month by name: chrono-node reads it, and nothing in the text may be left over. */
 function readNamed(text: string, now: LocalMoment, isPast: boolean): DateReading {
   if (!new RegExp(`\\b${monthShape}\\b`).test(text)) return null
+  const moved = /\b(next|this) year$/.exec(text)
   const plain = text
+    .replace(/\b(next|this) year$/, "")
     .replace(/\b(\d{1,2})(st|nd|rd|th)\b/g, "$1")
     .replace(/\bof\b/g, "")
     .replace(/\s+/g, " ")
@@ -139,6 +141,7 @@ function readNamed(text: string, now: LocalMoment, isPast: boolean): DateReading
   )
   if (rest !== "") return { candidates: [], because: "some of the date was not understood" }
   const day = { day: result.start.get("day")!, month: result.start.get("month")! }
+  if (moved && !result.start.isCertain("year")) return real({ ...day, year: now.year + (moved[1] === "next" ? 1 : 0) })
   return result.start.isCertain("year") ? real({ ...day, year: result.start.get("year")! }) : nearest(day, now, isPast)
 }
 

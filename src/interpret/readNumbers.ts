@@ -7,6 +7,7 @@
 import { type AtomRow, reading, takeDigits, touches } from "./AtomRow"
 import type { NumberReading } from "./NumberReading"
 import type { Atom } from "./readAtoms"
+import { isEdgeGap } from "./Token"
 import { readCardinal } from "./readCardinal"
 import { readDecimals } from "./readDecimals"
 import { lostPoint, readFigure } from "./readFigure"
@@ -73,7 +74,7 @@ function readNumberAt(row: AtomRow, at: number): NumberReading | null {
       return readFromFigure(row, at)
     case "fraction":
     case "half":
-      return reading(at, atom.to, String(atom.value), { shape: "fraction", spoken: atom.role === "half" })
+      return readHalf(row, at, atom)
     case "quarter":
       return row.words[at] === "quarter" ? reading(at, atom.to, "0.25", { shape: "fraction" }) : null
     case "stub":
@@ -84,6 +85,14 @@ function readNumberAt(row: AtomRow, at: number): NumberReading | null {
     default:
       return readFromCardinal(row, at)
   }
+}
+
+/** A half by itself; "… and a half" behind a word that is no number has lost its whole. */
+function readHalf(row: AtomRow, at: number, { role, value, to }: Atom): NumberReading {
+  const isBehindAnd = /^(and )?(and a|and an|and one)$/.test(row.words.slice(Math.max(0, at - 2), at).join(" "))
+  const isTorn = at > 2 && isBehindAnd && !isEdgeGap(row.tokens[at - 3]!.after)
+  const doubt = isTorn ? { candidates: [], because: "the number before the half was not heard" } : null
+  return reading(at, to, String(value), { shape: "fraction", spoken: role === "half", doubt })
 }
 
 /** "nought point …", "nought 0.05", "nought nought five", or a nought by itself. */

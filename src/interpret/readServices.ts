@@ -6,6 +6,7 @@ import Fuse from "fuse.js"
 import type { Fact } from "../facts/Fact"
 import type { Ask, Context } from "../facts/Interpretation"
 import { isBond, knownServices } from "../facts/Item"
+import { repairMarks } from "./applyRepairs"
 import type { Mention } from "./assignSubjects"
 import type { Claim, ClaimDoubt } from "./Claim"
 import type { Clauses } from "./Clauses"
@@ -46,7 +47,7 @@ export function readServices(site: Site): { facts: Fact[]; ask: Ask | null } {
 
 /** Words that may stand beside a part that is only picked. */
 const pickWords = new Set(
-  "now next start starting with the on onto to move moving right ok okay then so and for at first last go going let's we're i'm over back well um er uh is it's here's this we do doing i'll er erm begin beginning now's a also another one done you aye yes yeah mate please here there it".split(
+  "now next start starting with the on onto to move moving right ok okay then so and for at first last go going let's we're i'm over back well um er uh is it's here's this we do doing i'll er erm begin beginning now's a also another one done you have it'd be i'm at aye yes yeah mate please here there it".split(
     " ",
   ),
 )
@@ -54,10 +55,13 @@ const pickWords = new Set(
 /** A clause that names a part and nothing else of weight takes it up. */
 function isPick({ utterance, clauses, claims, context }: Site, mention: Mention): boolean {
   const isIntent = (from: number, to: number) =>
-    /^(let's|i'll|we'll|going to|next is|next up)$/.test(utterance.words.slice(from, to).join(" "))
+    /^(let's|i'll|we'll|going to|next is|next up|doing)$/.test(utterance.words.slice(from, to).join(" "))
+  const marks = repairMarks(utterance)
   const guards = utterance.islands.filter(
     (one) =>
       !isIntent(one.from, one.to) &&
+      // "water, no, gas": the no took back what stood before it.
+      !(marks.includes(one) && one.from > 0 && one.to <= mention.from) &&
       /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.deny)/.test(one.rule),
   )
   if (guards.length > 0 || clauses.questions.size > 0) return false
@@ -115,7 +119,9 @@ export function askPart(utterance: Utterance, context: Context, { book }: Langua
   const known = book.soundAlikes.part.get(text)
   if (known) return { kind: "service", candidates: [known.meant], because: "that was close to the name of a part" }
   if (
-    /^(the |that |this )?([\w-]+ ){0,3}(pipe|one|bond|line|main)$/.test(text) &&
+    /^(it's |is )?(the |that |this )?([\w-]+ ){0,3}(pipe|one|bond|line|main)( (by|in|at|near|under|behind|beside|on|over|next|outside|inside|above|below) .*)?$/.test(
+      text,
+    ) &&
     !utterance.islands.some((one) => one.rule.startsWith("parts."))
   )
     return { kind: "service", because: "the part was not named" }

@@ -40,6 +40,6 @@ function leftoversOf(
 
 /** "behind the cooker", "by the front door": what only tells where something is, is no talk. */
 const isBehind = (at: number, words: readonly string[]): boolean =>
-  /\b(behind|beside|below|above|under|underneath|near|beneath|by|past) the( \w+)?$/.test(
+  /\b(behind|beside|below|above|under|underneath|near|beneath|by|past|outside|inside|opposite) the( \w+)?$/.test(
     words.slice(Math.max(0, at - 3), at).join(" "),
   )

@@ -93,10 +93,16 @@ function toneOf(utterance: Utterance): Tone {
   const has = (rule: string) => utterance.islands.some((one) => one.rule === rule)
   return {
     confirms: utterance.islands.some((one) => one.rule === "answers.confirm" && isStrong(utterance, one.from, one.to)),
-    denies: has("answers.deny") || repairMarks(utterance).length > 0 || has("guards.not"),
+    denies: has("answers.deny") || repairMarks(utterance).length > 0 || has("guards.not") || isWrongOne(utterance),
     isClear: utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter"),
   }
 }
+
+/** "wrong pipe, it's the oil" */
+const isWrongOne = (utterance: Utterance): boolean =>
+  utterance.islands.some(
+    (one) => one.rule === "guards.undone" && /wrong (one|pipe|bond)$/.test(utterance.words.slice(one.from, one.to).join(" ")),
+  )
 
 /** "it is" before a value only leads up to it. */
 const isStrong = (utterance: Utterance, from: number, to: number): boolean =>

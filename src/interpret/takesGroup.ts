@@ -43,6 +43,8 @@ export function takesGroup(claim: Claim, { words }: Utterance): boolean {
   return (
     before.test(words.slice(0, claim.from).join(" ")) ||
     inside.test(words.slice(claim.from, claim.to).join(" ")) ||
-    behind.test(words.slice(claim.to, claim.to + 5).join(" "))
+    behind.test(words.slice(claim.to, claim.to + 5).join(" ")) ||
+    // "on one leg", alone an end of the bond, is one of two where the other is named.
+    (/^(on|for) one\b/.test(words.slice(claim.to, claim.to + 2).join(" ")) && /\bthe other\b/.test(words.join(" ")))
   )
 }
