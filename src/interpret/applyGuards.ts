@@ -7,8 +7,9 @@ import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
-import { isDoer, isDuty, isJudgement, isNextWork, isOfSupply, isOutdone } from "./harmlessGuards"
+import { isDoer, isDuty, isJudgement, isNextWork, isOfSupply, isOutdone, isPast } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
+import { beginsAsking, isElsewhere, isMarred, opensQuestion } from "./marksOfDoubt"
 import { isEdgeGap } from "./Token"
 import { hasTag, type Island, type Utterance } from "./Utterance"
 import type { WordBook } from "./WordBook"
@@ -32,8 +33,6 @@ export function applyGuards(
 }
 
 const nothingFound: Island[] = []
-/** Nouns that somebody else's place goes by: "my mate's house". */
-const houses = new Set(["house", "place", "job", "gaff", "site"])
 
 class Guards {
   /** The phrases that can take something back: mostly none. */
@@ -50,9 +49,7 @@ class Guards {
     const talk = utterance.islands.filter((one) => /^(guards|answers|resistance\.nothing)/.test(one.rule))
     this.talk = talk.length > 0 ? talk : nothingFound
     this.hasChatter = utterance.leftovers.includes("chatter")
-    this.isElsewhere =
-      utterance.words.some((word) => houses.has(word)) &&
-      /\w's (other )?(house|place|job|gaff|site)\b/.test(utterance.words.join(" "))
+    this.isElsewhere = isElsewhere(utterance)
   }
 
   judge(claim: Claim): Claim | null {
@@ -66,14 +63,18 @@ class Guards {
   }
 
   private judgeStep(claim: Claim): Claim | null {
-    if (!claim.isBare && this.beginsAsking(claim)) return null
+    if (!claim.isBare && beginsAsking(claim, this.utterance, this.clauses)) return null
     if (this.isNegated(claim) || this.isUndone(claim)) return null
-    return this.isMarred(claim) ? this.doubt(claim, "something about it was not understood") : this.hedgedStep(claim)
+    return isMarred(claim, this.utterance)
+      ? this.doubt(claim, "something about it was not understood")
+      : this.hedgedStep(claim)
   }
 
   private judgeValue(claim: Claim): Claim | null {
     if (this.isVerdict(claim)) return null
-    const foreign = isOfSupply(claim, this.utterance, this.book) ? null : foreignSubject(claim, this.utterance, this.clauses, this.book)
+    const foreign = isOfSupply(claim, this.utterance, this.book)
+      ? null
+      : foreignSubject(claim, this.utterance, this.clauses, this.book)
     if (foreign === "object") return null
     const isRead = claim.kind === "resistance" && typeof claim.value === "number" && claim.value < 1
     if (foreign === "kind" || (foreign && isRead)) return this.doubt(claim, "that was said of something else")
@@ -164,6 +165,7 @@ class Guards {
       (one) =>
         this.inSame("clause", claim, one) &&
         (claim.kind === "step_done" || one.from < claim.from) &&
+        !isPast(one, this.utterance) &&
         !(one.from >= claim.to && (isDuty(one, this.utterance) || isNextWork(one, this.utterance))),
     )
   }
@@ -171,16 +173,10 @@ class Guards {
   private isQuestion(claim: Claim): boolean {
     if (this.clauses.questions.has(this.clauses.sentence[claim.from]!)) return true
     if (this.talk.length === 0) return false
-    // "what time does the shop open": a bare "what" wants a repeat, before other words it asks them.
-    if (this.found("answers.repeat").some((one) => this.opensQuestion(one) && this.inSame("sentence", claim, one)))
-      return true
-    return [...this.found("guards.question"), ...this.found("guards.wonder")].some((one) =>
+    const whats = this.found("answers.repeat").filter((one) => opensQuestion(one, this.utterance))
+    return [...whats, ...this.found("guards.question"), ...this.found("guards.wonder")].some((one) =>
       this.inSame("sentence", claim, one),
     )
-  }
-
-  private opensQuestion(island: Island): boolean {
-    return this.textOf(island) === "what" && island.to < this.utterance.tokens.length && !this.isParted(island.to)
   }
 
   /** Words that deny what stands in their clause; "it's not" does so when it is no answer by itself. */
@@ -190,16 +186,6 @@ class Guards {
     )
     const nots = [...this.found("guards.not"), ...this.found("resistance.nothingShown"), ...denials]
     return nots.filter((one) => one.to <= claim.from || one.from >= claim.to)
-  }
-
-  /** "is everything proved dead": a clause that begins with its verb asks. */
-  private beginsAsking(claim: Claim): boolean {
-    let first = claim.from
-    while (first > 0 && this.clauses.clause[first - 1] === this.clauses.clause[claim.from]) first -= 1
-    return (
-      first < claim.from &&
-      /^(is|are|was|were|did|does|do|shall|should|could|would|will|can|has)$/.test(this.utterance.words[first]!)
-    )
   }
 
   /** "sixteen mil is too big judges a size and reports none. */
@@ -233,15 +219,6 @@ class Guards {
   private hasOwnSubject(claim: Claim): boolean {
     const before = this.utterance.words[claim.from - 1]
     return before !== undefined && ["the", "a", "my", "that", "is"].includes(before)
-  }
-
-  /** "label's on but faded": what stands behind the "but" was not understood, and may be why it does not count. */
-  private isMarred(claim: Claim): boolean {
-    const { words, leftovers, tokens } = this.utterance
-    if (words[claim.to] !== "but") return false
-    const end = tokens.findIndex((token, at) => at > claim.to && isEdgeGap(token.after))
-    const rest = leftovers.slice(claim.to + 1, end === -1 ? undefined : end + 1)
-    return rest.length < 4 && rest.includes("unknown")
   }
 
   private isUndone(claim: Claim): boolean {

@@ -16,6 +16,7 @@ export function repairMarks(utterance: Utterance): Island[] {
     if (!/^(repairs|answers|guards)\./.test(one.rule)) return false
     const text = textOf(utterance, one)
     if (/^(no|nope|nae|naw)$/.test(text)) return mayRepair(utterance, one)
+    if (text === "make it" && /^i('d)?$/.test(utterance.words[one.from - 1] ?? "")) return false
     if (one.rule === "repairs.repair" || one.rule === "repairs.no") return true
     if (one.rule === "answers.deny") return /^(no|nope|nah|wrong|not right|that's wrong|negative)\b/.test(text)
     return one.rule === "answers.undo" && wipes.test(text)

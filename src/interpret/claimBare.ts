@@ -53,16 +53,19 @@ function isPronoun({ utterance }: Site, number: NumberReading): boolean {
   )
 }
 
+/** A nought said before the point makes a reading of it, whatever was asked. */
+function isReading({ asked }: Site, number: NumberReading): boolean {
+  const isSmall = number.lead === "nought" || (number.lead === "nothing" && number.places > 1)
+  if (isSmall && asked !== "length" && asked !== "distance") return true
+  return isSmall && number.spoken && number.places > 1 && number.lead === "nought"
+}
+
 /** A number without a unit: a reading by its spoken nought, else the answer to the question, else nothing certain. */
 export function claimBare(site: Site): Claim | null {
   const number = numberOf(site)
   if (!number) return null
   if (isPronoun(site, number)) return null
-  const isReading = number.lead === "nought" || (number.lead === "nothing" && number.places > 1)
-  if (isReading && site.asked !== "length" && site.asked !== "distance")
-    return measure(site, "resistance", { hasUnit: false })
-  if (isReading && number.spoken && number.places > 1 && number.lead === "nought")
-    return measure(site, "resistance", { hasUnit: false })
+  if (isReading(site, number)) return measure(site, "resistance", { hasUnit: false })
   if (isBeforePlace(site)) return measure(site, "distance", { hasUnit: false })
   if (!site.asked && (isSharedSize(site) || isContrasted(site)) && isSold(number.value))
     return measure(site, "conductor_csa", { hasUnit: false })
@@ -97,6 +100,9 @@ export function claimLost(site: Site): Claim | null {
   const { utterance, island } = site
   const gap = utterance.tokens[island.to - 1]!.after
   const opens = island.from === 0 || isEdgeGap(utterance.tokens[island.from - 1]!.after)
+  const isSize = site.asked === "conductor_csa" || site.asked === "neutral_csa"
+  if (isSize && island.from === 0 && (isEdgeGap(gap) || island.to === utterance.tokens.length))
+    return doubted(site, site.asked as "conductor_csa" | "neutral_csa", [], "the number was not heard")
   const isTorn =
     site.asked === "conductor_csa" &&
     utterance.leftovers.includes("unknown") &&

@@ -51,7 +51,7 @@ function withPartner(utterance: Utterance, island: Island): Claim[] {
 
 /** What a clamp or label may be on for the step to be done. */
 const surfaces = new Set(
-  "it there pipe pipework riser incomer supply intake line main mains tube end both all them now tight properly and with too as".split(
+  "it there pipe pipework riser incomer supply intake line main mains tube end both all them now tight properly and with too as beam stanchion girder column joist".split(
     " ",
   ),
 )
@@ -132,7 +132,7 @@ function claimDone(utterance: Utterance, island: Island, asked: Step | null): Cl
 
 /** Words that may stand beside an answer to a step question. */
 const smallWords = new Set(
-  "it it's that that's this she she's he they them those i i've we've we did do and yes yeah aye yep oh so well done got no one job all of ta tis 'tis em 'em you know been your it'll that'll me you're course".split(
+  "it it's that that's this she she's he they them those i i've we've we did do and yes yeah aye yep oh so well done got no one job all of ta tis 'tis em 'em you know been your it'll that'll me you're they're course".split(
     " ",
   ),
 )

@@ -120,10 +120,25 @@ function isLabel(claim: Claim, utterance: Utterance, isAsked: boolean): boolean 
   return (leftover === "neutral" || leftover === "skippable") && !beforeNumber.has(word)
 }
 
+/** "thirteen, one three, metres": the unit comes behind a pause. */
+function isOwnUnit(at: number, claim: Claim, { words }: Utterance): boolean {
+  const units: Partial<Record<Claim["kind"], RegExp>> = {
+    length: /^met(re|er)s?$/,
+    resistance: /^ohms?$/,
+    distance: /^(mil|mm|millimet(re|er)s?)$/,
+    conductor_csa: /^(mil|mm|square)$/,
+  }
+  return at === words.length - 1 && (units[claim.kind]?.test(words[at]!) ?? false)
+}
+
 function unknownWords(claim: Claim, utterance: Utterance, clauses: Clauses): number {
   let count = 0
   for (let at = 0; at < utterance.leftovers.length; at += 1)
-    if (utterance.leftovers[at] === "unknown" && (claim.isBare || clauses.clause[at] === clauses.clause[claim.from]))
+    if (
+      utterance.leftovers[at] === "unknown" &&
+      !isOwnUnit(at, claim, utterance) &&
+      (claim.isBare || clauses.clause[at] === clauses.clause[claim.from])
+    )
       count += 1
   return count
 }

@@ -34,6 +34,11 @@ export const isJudgement = (island: Island, utterance: Utterance): boolean =>
   textOf(island, utterance) === "passes" &&
   /^(which|that|it|and|so|she|this)$/.test(utterance.words[island.from - 1] ?? "")
 
+/** "then I took one end off" tells what was done, "then I take" what will be. */
+export const isPast = (island: Island, utterance: Utterance): boolean =>
+  textOf(island, utterance) === "then i" &&
+  /^(took|put|got|did|had|went|ran|\w+ed)$/.test(utterance.words[island.to] ?? "")
+
 /** "clamp's on and I'll do the label": the plan is about what comes next. */
 export const isNextWork = (island: Island, utterance: Utterance): boolean =>
   utterance.words[island.from - 1] === "and" && /^(i'll|we'll|then i|gonna|going to)$/.test(textOf(island, utterance))

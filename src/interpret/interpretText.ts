@@ -14,7 +14,7 @@ import { askedStep, claimSteps } from "./claimSteps"
 import { claimSupply } from "./claimSupply"
 import { dropStrayNumbers } from "./dropStrayNumbers"
 import type { Language } from "./Language"
-import { answersOnly, isYesNoAsked, readAbsence, readAnswer } from "./readAnswer"
+import { answersOnly, isYesNoAsked, readAbsence, readAnswer, readSkip } from "./readAnswer"
 import { readCommand } from "./readCommand"
 import { readNote } from "./readNote"
 import { readNotHere } from "./readNotHere"
@@ -46,6 +46,8 @@ export function interpretText(text: string, context: Context, language: Language
   if (absence) return absence
   const notHere = readNotHere(utterance)
   if (notHere) return notHere
+  const skip = readSkip(utterance, context)
+  if (skip) return skip
   const answers = answersOnly(utterance)
   if (answers && !isCorrection(utterance, context)) return withCount(readAnswer(answers, context), utterance)
   return readFacts(utterance, context, language)

@@ -6,6 +6,7 @@ import type { Fact } from "../facts/Fact"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { ownerOfStep } from "../facts/ownerOfStep"
 import { askedStep } from "./claimSteps"
+import { isEdgeGap } from "./Token"
 import { tagValue, type Utterance } from "./Utterance"
 
 export type AnswerKind = "confirm" | "deny" | "undo" | "repeat" | "skip" | "maybe"
@@ -29,20 +30,32 @@ const besideWish = new Set(
 
 /** Kinds of answer in the utterance, when it holds nothing else. */
 export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {
-  if (!utterance.islands.every((one) => one.rule.startsWith("answers.") || one.rule.startsWith("repairs."))) return null
-  const kinds = new Set<AnswerKind>()
-  for (const island of utterance.islands) {
-    const text = utterance.words.slice(island.from, island.to).join(" ")
-    const isAsked = utterance.tokens[island.to - 1]!.after === "question"
-    const kind = text === "sorry" && isAsked ? "repeat" : answerKind(island.rule, text)
-    if (!kind) return null
-    kinds.add(kind)
-  }
+  if (!utterance.islands.every((one) => /^(answers|repairs|guards\.undone)/.test(one.rule))) return null
   if (!utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")) return null
+  const kinds = kindsOf(utterance)
+  if (!kinds) return null
   const mayStand = kinds.has("skip") || kinds.has("undo") ? besideWish : besideAnswer
   const isLoose = utterance.leftovers.some((one, at) => one === "neutral" && !mayStand.has(utterance.words[at]!))
   if (mayStand === besideWish && utterance.words.includes("there")) return null
   return kinds.size > 0 && !isLoose ? kinds : null
+}
+
+function kindsOf(utterance: Utterance): ReadonlySet<AnswerKind> | null {
+  const kinds = new Set<AnswerKind | "reason" | "hum">()
+  for (const island of utterance.islands) {
+    const text = utterance.words.slice(island.from, island.to).join(" ")
+    const isAsked = utterance.tokens[island.to - 1]!.after === "question"
+    const isReason = island.rule === "guards.undone" && /^(the )?wrong /.test(text) && island.from > 0
+    const isHum = /^(uh huh|mhm|mm hmm?|mmhm)$/.test(text)
+    const kind = text === "sorry" && isAsked ? "repeat" : answerKind(island.rule, text)
+    if (!kind && !isReason) return null
+    kinds.add(isReason ? "reason" : isHum ? "hum" : kind!)
+  }
+  // "undo that, wrong pipe" gives its reason; no other answer has one.
+  if (kinds.delete("reason") && !kinds.has("undo")) return null
+  // "uh huh, yes": beside a yes a hum is one too.
+  if (kinds.delete("hum") && !(kinds.size === 1 && kinds.has("confirm"))) kinds.add("maybe")
+  return kinds as ReadonlySet<AnswerKind>
 }
 
 function answerKind(rule: string, text: string): AnswerKind | null {
@@ -63,6 +76,17 @@ function answerKind(rule: string, text: string): AnswerKind | null {
       return null
   }
 }
+
+/** "skip that, can't get the tape in there": a skip that gives its reason. */
+export function readSkip(utterance: Utterance, context: Context): Interpretation | null {
+  const [first, ...rest] = utterance.islands
+  if (context.asked === undefined || first?.rule !== "answers.skip" || first.from > 0) return null
+  if (!isEdgeGap(utterance.tokens[first.to - 1]!.after) || rest.some((one) => isValue.test(one.rule))) return null
+  const cannot = utterance.words.slice(first.to).some((word) => /^(can't|cannot|couldn't|cannae|won't)$/.test(word))
+  return cannot ? only({ kind: "skip", value: true, ...subjectOf(context) }) : null
+}
+
+const isValue = /^(quantity|size|length|distance|resistance|supply|arrangement|parts|tasks|survey)\./
 
 /** "no gas", "none", "not here": the part asked after is not there. Only that part is closed by it. */
 export function readAbsence(utterance: Utterance, context: Context): Interpretation | null {

@@ -167,7 +167,9 @@ function readBeforeUnit(
     const next = words[at + 1]!
     const before = at > 0 && !isEdgeGap(tokens[at - 1]!.after) ? atoms[at - 1] : null
     const isCounted =
-      atoms[at + 1]?.role === "hundred" || (isUnit(next, book) && !["m", "a", "k", "own", "home"].includes(next))
+      atoms[at + 1]?.role === "hundred" ||
+      (next === "and" && words[at + 2] === "a" && atoms[at + 3]?.role === "half") ||
+      (isUnit(next, book) && !["m", "a", "k", "own", "home"].includes(next))
     // Behind a number it may be its last digit or a small word: "twenty to metres".
     if (isCounted && words[at - 1] !== "a")
       atoms[at] = heardAtom(meaning, at, book, meaning.trust !== "sure" || !!before)

@@ -51,7 +51,8 @@ function readBelowHundred(row: AtomRow, at: number): Piece | null {
   const unit = atomAt(row, atom.to)
   if (unit?.role === "digit") return { value: atom.value + unit.value, to: unit.to }
   // An engine may write the second half of a number in a figure: "twenty 5".
-  if (unit?.role === "figure" && /^[1-9]$/.test(unit.text)) return { value: atom.value + Number(unit.text), to: unit.to }
+  if (unit?.role === "figure" && /^[1-9]$/.test(unit.text))
+    return { value: atom.value + Number(unit.text), to: unit.to }
   return { value: atom.value, to: atom.to }
 }
 

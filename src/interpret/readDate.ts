@@ -96,6 +96,7 @@ function readWeekday(text: string, now: LocalMoment, isPast: boolean): DateReadi
   const behind = (weekdayOf(now) - weekdays.indexOf(name) + 7) % 7 || 7
   if (rest === "week" || rest === "a week" || rest === "week on") return { day: addDays(now, ahead + 7) }
   if (rest === "fortnight" || rest === "a fortnight") return { day: addDays(now, ahead + 14) }
+  if (rest === "just" && isPast) return { day: addDays(now, -behind) }
   if (rest === "last")
     return behind <= 2
       ? { candidates: [isoDay(addDays(now, -behind))], because: "this week's or last week's" }

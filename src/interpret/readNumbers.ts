@@ -7,10 +7,10 @@
 import { type AtomRow, reading, takeDigits, touches } from "./AtomRow"
 import type { NumberReading } from "./NumberReading"
 import type { Atom } from "./readAtoms"
-import { isEdgeGap } from "./Token"
 import { readCardinal } from "./readCardinal"
 import { readDecimals } from "./readDecimals"
 import { lostPoint, readFigure } from "./readFigure"
+import { isEdgeGap } from "./Token"
 
 /** All numbers in order, never overlapping. */
 export function readNumbers(row: AtomRow): NumberReading[] {

@@ -75,7 +75,17 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
     (word, at) => !inClause(at) || utterance.leftovers[at] === null || pickWords.has(word),
   )
   if (!isPlain && context.asked !== "service") return false
+  if (isMovingOn(mention, { utterance, clauses })) return true
   return claims.length === 0 ? strange.length === 0 : strange.length <= 1 && claims.some((claim) => claim.doubt)
+}
+
+/** "…, on to the gas": the last clause says outright that the work goes on there. */
+function isMovingOn({ from, to }: Mention, { utterance, clauses }: Pick<Site, "utterance" | "clauses">): boolean {
+  const first = clauses.clause.indexOf(clauses.clause[from]!)
+  const lead = utterance.words.slice(first, from).join(" ")
+  return (
+    to === utterance.words.length && /^(and |then |now |right )*(on to|onto|over to|moving (on )?to)( the)?$/.test(lead)
+  )
 }
 
 /** "glass bond in ten": a word that sounds like a part stands where the part should: which part is asked. */

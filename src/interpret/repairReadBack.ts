@@ -101,7 +101,8 @@ function toneOf(utterance: Utterance): Tone {
 /** "wrong pipe, it's the oil" */
 const isWrongOne = (utterance: Utterance): boolean =>
   utterance.islands.some(
-    (one) => one.rule === "guards.undone" && /wrong (one|pipe|bond)$/.test(utterance.words.slice(one.from, one.to).join(" ")),
+    (one) =>
+      one.rule === "guards.undone" && /wrong (one|pipe|bond)$/.test(utterance.words.slice(one.from, one.to).join(" ")),
   )
 
 /** "it is" before a value only leads up to it. */
