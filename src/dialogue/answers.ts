@@ -1,6 +1,7 @@
 /** Answers to the loop: yes, no, a repair, undo, say again, leave it. */
 import { type Answer, type Correct, RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
+import { sayNumber } from "../facts/sayNumber"
 import { unitFor } from "../facts/unitOf"
 import { sayItem } from "../interpret/sayItem"
 import { heldIn } from "../record/holding"
@@ -46,6 +47,7 @@ const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | nu
   if (own) return own(turn)
   const proposed = question?.candidates.length === 1 ? question.candidates[0] : undefined
   if (proposed) {
+    settle(turn)
     turn.set({ question: null, doubt: null })
     writeFacts(turn, [proposed], origin, heard)
     accept(turn, turn.written, how)
@@ -123,10 +125,14 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
   speakWritten(turn)
 }
 
+/** Entries taken back by one sentence: more is more likely misheard than meant. */
+const mostUndone = 10
+
 /** Takes back one entry, the one named; else as many as are asked for of the last that still stand. */
 export const undo = (turn: Turn, entry?: string, count = 1): void => {
   const standing = turn.state.record.entries.filter((held) => held.withdrawn === null)
   const named = entry === undefined ? standing.slice(-count) : standing.filter((held) => held.entry === entry)
+  if (count > mostUndone) return turn.say(`I take back no more than ${sayNumber(mostUndone)} at once.`)
   turn.set({ readBack: null, question: null, doubt: null })
   if (named.length === 0) return turn.say("There is nothing to undo.")
   const gone = withdraw(

@@ -11,6 +11,9 @@ interface Caution {
 /** Said at the start of every job. */
 export const openingCaution = "Advice only. Check the edition in force, and local rules. You decide and sign."
 
+/** Said when a job is taken up again on which something was proved dead: nobody knows what was switched since. */
+export const afterBreak = "Caution. What was dead before the break may be live now. Prove it again."
+
 const cautions: readonly Caution[] = [
   {
     before: "working on a gas pipe",

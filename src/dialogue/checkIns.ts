@@ -4,6 +4,7 @@
  */
 import { sayNumber } from "../facts/sayNumber"
 import { heardFrom, isOverdue, notChecked, passTime, startChecks } from "./loneWorker"
+import { askWaiting } from "./speak"
 import type { Turn } from "./Turn"
 
 /** "twenty minutes"; one is only "minute", to stand behind "every". */
@@ -45,7 +46,10 @@ export const showLife = (turn: Turn): void => {
   const { loneWorker } = turn.state
   if (loneWorker.everyMinutes === null) return
   if (isOverdue(loneWorker)) turn.add({ type: "check_in", state: "answered" })
-  if (loneWorker.phase === "alarm") turn.alarm(false)
+  if (loneWorker.phase === "alarm") {
+    turn.alarm(false)
+    turn.say("The alarm is off.")
+  }
   turn.set({ loneWorker: heardFrom(loneWorker, turn.at) })
 }
 
@@ -55,6 +59,7 @@ export const thankForAnswer = (turn: Turn): void => {
   turn.sound("gotIt")
   turn.say(everyMinutes === null ? "Thank you." : `Thank you. I ask again in ${sayMinutes(everyMinutes)}.`)
   if (turn.state.question) turn.say(turn.state.question.words)
+  else askWaiting(turn)
 }
 
 /** "No" to the question is a call for help: nothing is waited for. */

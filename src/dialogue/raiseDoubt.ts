@@ -5,6 +5,7 @@
 import { RecordedFact } from "../facts/Fact"
 import type { Ask } from "../facts/Interpretation"
 import type { Item } from "../facts/Item"
+import { ownerOfStep } from "../facts/ownerOfStep"
 import { unitFor } from "../facts/unitOf"
 import { readBack } from "../interpret/readBack"
 import { sayItem } from "../interpret/sayItem"
@@ -31,11 +32,13 @@ const overRangeOf = (turn: Turn) =>
   })[0]
 
 const wordsFor = (turn: Turn, ask: Ask, candidates: readonly RecordedFact[], item: Item | null): string => {
-  const name = item ? `${capital(sayItem(item))}. ` : ""
+  const isOfJob = candidates.some((one) => one.kind === "step_done" && ownerOfStep[one.value] !== undefined)
+  const name = item && !isOfJob ? `${capital(sayItem(item))}. ` : ""
   if (ask.kind === "resistance" && overRangeOf(turn)) return `${name}Over range. More than what?`
   if (ask.kind === "step_done") {
-    const step = candidates[0]?.kind === "step_done" ? candidates[0].value : undefined
-    return step ? `${name}${sayStep(step)}: is that done?` : `${name}What is done? Name the step.`
+    const steps = candidates.flatMap((one) => (one.kind === "step_done" ? [one.value] : []))
+    if (steps.includes("tester_proved_before") && steps.length > 1) return "The tester: before the test, or after it?"
+    return steps[0] ? `${name}${capital(sayStep(steps[0]))}: is that done?` : `${name}What is done? Name the step.`
   }
   if (candidates.length === 1) return `${name}${readBack(bare(candidates[0]!))} ${answerMe}`
   if (candidates.length > 1) return `${name}Was that ${sayApart(candidates.map(bare)).join(", or ")}?`
@@ -58,8 +61,9 @@ export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[]): void
   turn.add({ type: "asked", ask, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })
   turn.sound("sayAgain")
   turn.say(words)
+  const isTester = candidates.length > 1 && candidates.some((one) => one.value === "tester_proved_before")
   const step = candidates.length === 1 && candidates[0]?.kind === "step_done" ? candidates[0].value : undefined
-  const kind = step ? `step:${step}` : ask.kind === "field" ? "" : ask.kind
+  const kind = isTester ? "tester_proved" : step ? `step:${step}` : ask.kind === "field" ? "" : ask.kind
   const question = { kind, item, words, because: ask.because, candidates: step ? [] : candidates, heard }
   turn.set({ question: kind ? question : null, doubt: ask })
 }

@@ -6,13 +6,13 @@ import type { Answer, Fact, RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Command, Interpretation } from "../facts/Interpretation"
 import { sayItem } from "../interpret/sayItem"
-import { awaitingYes } from "../record/holding"
+import { awaitingYes, heldStep } from "../record/holding"
 import type { AcceptedHow, Origin } from "../record/LogLine"
 import { project } from "../record/project"
 import { answer, settle, undo } from "./answers"
 import { askFor } from "./askFor"
 import { carryOut } from "./carryOut"
-import { openingCaution } from "./cautions"
+import { afterBreak, openingCaution } from "./cautions"
 import { askAfter, callForHelp, sayMinutes, showLife, thankForAnswer } from "./checkIns"
 import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
@@ -213,6 +213,8 @@ const onResumed = (turn: Turn, event: Extract<DialogueEvent, { type: "resumed" }
   const signed = record.signedOff ? " It is signed off." : ""
   const checked = every === null ? "" : ` I ask after you every ${sayMinutes(every)}, as before.`
   turn.say(`Taken up again. ${record.place}. ${sayWhere(turn)}${signed}${checked}`)
+  const isBreak = event.lines.at(-1)?.type === "put_away"
+  if (isBreak && heldStep(record, "supply", "isolated_proved_dead")) turn.say(afterBreak)
   if (awaitingYes(record).length > 0) askWaiting(turn, "Still open.")
 }
 

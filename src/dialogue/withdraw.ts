@@ -1,8 +1,9 @@
 /** Takes entries back, and with them the warnings that rest on them. */
 import type { Held } from "../record/JobRecord"
+import { openWarnings, warningKey } from "../record/warningKey"
 import type { Turn } from "./Turn"
 
-/** Marks every warning that rests on these entries as answered, and tells whether there was one. */
+/** Marks every warning that rests on these entries as answered, and tells whether one of them still stands. */
 export const answerWarnings = (turn: Turn, entries: readonly string[], how: string): boolean => {
   const due = turn.state.record.warnings.filter(
     ({ warning, answered }) =>
@@ -13,7 +14,8 @@ export const answerWarnings = (turn: Turn, entries: readonly string[], how: stri
         .some((entry) => entries.includes(entry)),
   )
   for (const { warning } of due) turn.add({ type: "answered", warning, how })
-  return due.length > 0
+  const open = new Set(openWarnings(turn.state.record, turn.state.checked.findings).map(warningKey))
+  return due.some(({ warning }) => open.has(warning))
 }
 
 /** Those of the entries that stood until now, oldest first. */

@@ -23,6 +23,9 @@ const wouldWarn = (turn: Turn, draft: Draft): boolean => {
   return findings.some((finding) => isWarning(finding) && finding.rests.includes("trial"))
 }
 
+/** That somebody works live is no value to be confirmed: its stop is answered by making it dead. */
+const isLiveWork = (fact: RecordedFact) => fact.kind === "step_done" && fact.value === "working_live"
+
 const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard | null): void => {
   const replaced = heldIn(turn.state.record, slotOf(fact, ""))
   const draft = {
@@ -32,7 +35,7 @@ const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard |
     needsYes: needsYes(fact, heard),
     ...(replaced && { replaces: replaced.entry }),
   } as const
-  const entry = turn.add({ ...draft, needsYes: draft.needsYes || wouldWarn(turn, draft) })
+  const entry = turn.add({ ...draft, needsYes: draft.needsYes || (!isLiveWork(fact) && wouldWarn(turn, draft)) })
   turn.written.push(entry)
   if (origin.by === "hand") turn.add({ type: "accepted", entry, how: "tapped" })
 }

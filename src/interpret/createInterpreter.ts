@@ -6,9 +6,11 @@ import type { EarGrammar } from "../facts/EarGrammar"
 import type { Fact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Context, Interpretation } from "../facts/Interpretation"
+import { measureGrammar } from "../grammar/measureGrammar"
 import { buildEarGrammar } from "./buildEarGrammar"
 import { type Explanation, explainText } from "./explainText"
-import { type GrammarFiles, readGrammarFolder } from "./GrammarFolder"
+import { type GrammarFiles, type GrammarFolder, readGrammarFolder } from "./GrammarFolder"
+import { hideOwnParts } from "./hideOwnParts"
 import { interpretText } from "./interpretText"
 import { openLanguage } from "./Language"
 
@@ -29,8 +31,14 @@ const mostAlternatives = 4
 export function createInterpreter(files: GrammarFiles): Interpreter {
   const folder = readGrammarFolder(files)
   const language = openLanguage(folder)
-  const read = (text: string, context: Context): Interpretation =>
-    text.length > longestText ? tooLong() : interpretText(text, context, language)
+  const own = wordsOf(folder)
+  const read = (text: string, context: Context): Interpretation => {
+    if (text.length > longestText) return tooLong()
+    const hidden = hideOwnParts(text, context, (word) => own.has(word))
+    return hidden
+      ? hidden.show(interpretText(hidden.text, hidden.context, language))
+      : interpretText(text, context, language)
+  }
   return {
     interpret(heard, context = {}) {
       const text = typeof heard === "string" ? heard : heard.text
@@ -42,6 +50,12 @@ export function createInterpreter(files: GrammarFiles): Interpreter {
     earGrammar: (context) => buildEarGrammar(folder, context),
     explain: (text, context = {}) => explainText(text.slice(0, longestText), context, language),
   }
+}
+
+/** Every word that some phrase or word list gives a meaning to. */
+const wordsOf = ({ set, lists }: GrammarFolder): ReadonlySet<string> => {
+  const inPhrases = [...set.keys()].flatMap((rule) => measureGrammar(set, rule).words)
+  return new Set([...inPhrases, ...[...lists.values()].flatMap((words) => [...words])])
 }
 
 const tooLong = (): Interpretation => ({

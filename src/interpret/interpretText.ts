@@ -23,7 +23,7 @@ import { isTimeAsked, readTimes } from "./readTimes"
 import { readUtterance } from "./readUtterance"
 import { repairReadBack } from "./repairReadBack"
 import { factOf, settleClaims } from "./settleClaims"
-import { hasTag, tagValue, type Utterance } from "./Utterance"
+import { hasTag, taggedNumbers, tagValue, type Utterance } from "./Utterance"
 
 const nothing: Interpretation = { facts: [], ask: null, command: null }
 
@@ -53,14 +53,17 @@ export function interpretText(text: string, context: Context, language: Language
   return readFacts(utterance, context, language)
 }
 
-/** "undo the last three": how many is part of the answer and never a value. */
+/** "undo the last three": how many is part of the answer and never a value. What is no count stands as far too many. */
 function withCount(reading: Interpretation, utterance: Utterance): Interpretation {
-  const count = utterance.islands.flatMap((one) =>
-    one.rule === "answers.undo" ? (tagValue(one, "count") ?? []) : [],
-  )[0]
-  if (count === undefined || reading.facts[0]?.kind !== "undo") return reading
-  return { ...reading, facts: [{ ...reading.facts[0], count: Number(count) }] }
+  const island = utterance.islands.find((one) => one.rule === "answers.undo")
+  const spoken = island && taggedNumbers(utterance, island, "n")[0]
+  const count = spoken ? countOf(spoken.value) : Number((island && tagValue(island, "count")) ?? 1)
+  if (count === 1 || reading.facts[0]?.kind !== "undo") return reading
+  return { ...reading, facts: [{ ...reading.facts[0], count }] }
 }
+
+const mostCount = 99
+const countOf = (value: number) => (Number.isInteger(value) && value >= 1 ? Math.min(value, mostCount) : mostCount)
 
 /** "correct that" over a read-back wants to correct it but does not say to what. */
 const isCorrection = (utterance: Utterance, context: Context): boolean =>

@@ -115,7 +115,7 @@ export const islandRules: readonly string[] = [
 /** Rules that only count under one question. */
 export const askedRules: Readonly<Record<string, readonly string[]>> = {
   polarity: ["supply.polarityAnswer"],
-  "step:tester_proved": ["tasks.testerWhen"],
+  tester_proved: ["tasks.testerWhen"],
   read_on: ["commands.goOn", "commands.stopThere"],
   check_in: ["commands.allRight"],
   keep_reason: ["commands.reason", "commands.because"],
