@@ -9,6 +9,7 @@ import type { Session, SessionView } from "./Session"
 const BeforeJob = ({ view, session }: { view: SessionView; session: Session }) => {
   const hash = useHash()
   if (hash === "#settings") return <LaterScreen name="settings" view={view} session={session} />
+  if (hash === "#lesson") return <LaterScreen name="lesson" view={view} session={session} />
   return <StartView view={view} session={session} />
 }
 

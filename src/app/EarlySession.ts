@@ -66,6 +66,10 @@ class EarlySession implements Session {
   type: Session["type"] = (words) => this.hand((session) => session.type(words))
   newJob: Session["newJob"] = (place) => this.tapped((session) => session.newJob(place))
   resumeJob: Session["resumeJob"] = (job) => this.tapped((session) => session.resumeJob(job))
+  startLesson: Session["startLesson"] = () => {
+    void this.parts.speaker.prepare()
+    return this.rest.then((session) => session.startLesson())
+  }
   closeJob: Session["closeJob"] = () => this.hand((session) => session.closeJob())
   listen: Session["listen"] = (on) => this.tapped((session) => session.listen(on))
   hearSample: Session["hearSample"] = () => this.tapped((session) => session.hearSample())

@@ -26,6 +26,8 @@ export interface Parts {
   now(): string
   device: string
   pack: string
+  /** A job in its store is not taken up by itself. */
+  isPractice?: boolean
   voiceName(): string | null
   earName: string
 }

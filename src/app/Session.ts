@@ -59,6 +59,8 @@ export interface Session {
   type(words: string): void
   /** From a tap: opens a new job and wakes voice and ear. */
   newJob(place: string): void
+  /** From a tap: a session of its own for practice, on a store that forgets, with the practice job in it. */
+  startLesson(): Promise<Session>
   resumeJob(job: string): void
   closeJob(): void
   /** From a tap: takes the job in hand that another window has. */

@@ -4,14 +4,14 @@ import type { Heard } from "../facts/Heard"
 import type { LogLine } from "../record/LogLine"
 import type { JobSummary } from "../record/Store"
 import { AlarmBell } from "./AlarmBell"
-import type { LeadHooks, Role } from "./device/JobLead"
+import { type LeadHooks, leadAlone, type Role } from "./device/JobLead"
 import { Ear } from "./Ear"
 import { HalfDuplex } from "./HalfDuplex"
-import { saveAll, saveJob, takeInFile } from "./jobFiles"
+import { JobShelf } from "./JobShelf"
 import { Loop } from "./Loop"
+import { createLessonStore } from "./lesson/lessonStore"
 import { NoticeBoard } from "./NoticeBoard"
 import type { Parts } from "./Parts"
-import { reportOf } from "./reportOf"
 import type { Session, SessionView } from "./Session"
 import { preferenceKeys, preferencesOf } from "./settings/Settings"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
@@ -29,12 +29,14 @@ class LiveSession implements Session {
   private heard: Record<string, Heard> = {}
   private jobs: JobSummary[] = []
   private readonly board = new NoticeBoard(() => this.changed())
+  private readonly shelf: JobShelf
   private view: SessionView | null = null
   private readonly bell = new AlarmBell(() => void this.voice.speak([{ do: "sound", sound: "warning" }]))
   private role: Role = "leads"
 
   constructor(private readonly parts: Parts) {
     this.settings = parts.settings
+    this.shelf = new JobShelf(parts.store, this.board, parts.now)
     const trouble = (because: string) => this.board.put("trouble", because)
     const changed = () => this.changed()
     const stumbled = (because: string) =>
@@ -115,6 +117,12 @@ class LiveSession implements Session {
     this.parts.lead.ask()
   }
 
+  startLesson: Session["startLesson"] = async () => {
+    void this.voice.wake()
+    const store = await createLessonStore(this.parts.now())
+    return new LiveSession({ ...this.parts, store, lead: leadAlone, sample: null, isPractice: true })
+  }
+
   closeJob: Session["closeJob"] = () => {
     if (this.role === "follows") return this.putAway()
     void this.ear.stop()
@@ -133,28 +141,10 @@ class LiveSession implements Session {
     void this.open("The bakery, a spoken sample").then(async () => this.startEar(await sample(ended)))
   }
 
-  saveJobFile: Session["saveJobFile"] = () => {
-    const { job, place, openedAt } = this.loop.state.record
-    if (job) void saveJob(this.parts.store, { job, place, openedAt: openedAt ?? this.parts.now() })
-  }
-
-  saveReport: Session["saveReport"] = () => {
-    const { state } = this.loop
-    const failed = () =>
-      this.board.put("trouble", "The report could not be made. Save the job file, and try again later.")
-    if (state.job) void reportOf(this.parts.store, state.job, state).catch(failed)
-  }
-  saveAllJobs: Session["saveAllJobs"] = () =>
-    void saveAll(this.parts.store, this.parts.now().slice(0, 10)).then((saved) => {
-      if (saved.ok) this.board.put("news", `All jobs were handed over as one file: ${saved.value}.`)
-      else this.board.put("trouble", saved.because)
-    })
-
-  openJobFile: Session["openJobFile"] = (file) =>
-    void takeInFile(this.parts.store, file).then(async (taken) => {
-      for (const { ok, words } of taken) this.board.put(ok ? "news" : "trouble", words)
-      await this.readJobs()
-    })
+  saveJobFile: Session["saveJobFile"] = () => void this.shelf.saveJob(this.loop.state)
+  saveReport: Session["saveReport"] = () => void this.shelf.saveReport(this.loop.state)
+  saveAllJobs: Session["saveAllJobs"] = () => void this.shelf.saveAll()
+  openJobFile: Session["openJobFile"] = (file) => void this.shelf.takeIn(file).then(() => this.readJobs())
 
   prompt: Session["prompt"] = (words, shown = false) => {
     if (shown) this.board.put("news", words)
@@ -169,9 +159,9 @@ class LiveSession implements Session {
   private async wakeUp(): Promise<void> {
     await this.readJobs()
     // The log itself says which job was in hand: it outlives a killed browser, as a setting kept beside it does not.
-    const inHand = this.jobs.find((one) => one.inHand)
+    const inHand = this.parts.isPractice ? undefined : this.jobs.find((one) => one.inHand)
     if (inHand) await this.resume(inHand.job)
-    else this.phase = "start"
+    else if (this.phase === "loading") this.phase = "start"
     this.changed()
   }
 

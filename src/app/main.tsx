@@ -21,6 +21,7 @@ import "./look/record.css"
 import "./look/picture.css"
 import "./look/settings.css"
 import "./look/sign.css"
+import "./look/lesson.css"
 
 const settings = openSettings()
 applyLook(settings, document.documentElement)

@@ -56,6 +56,10 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     saveAllJobs: note("saveAllJobs"),
     prompt: note("prompt"),
     takeOver: note("takeOver"),
+    startLesson: async () => {
+      asked.push(["startLesson"])
+      return createMadeUpSession(view)
+    },
     openJobFile: note("openJobFile"),
     dismiss: note("dismiss"),
   }

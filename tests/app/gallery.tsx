@@ -16,6 +16,7 @@ import "../../src/app/look/record.css"
 import "../../src/app/look/picture.css"
 import "../../src/app/look/settings.css"
 import "../../src/app/look/sign.css"
+import "../../src/app/look/lesson.css"
 import { createMadeUpSession } from "./createMadeUpSession"
 import { madeUpViews } from "./madeUpViews"
 

@@ -35,6 +35,19 @@ test("the start page takes up a stored job, plays the sample and closes a notice
   expect(words("[role=alert]")).toEqual([expect.stringContaining("microphone was refused")])
 })
 
+test("the first lesson is offered until it was taken or put aside, and can be left before it begins", () => {
+  const session = open(madeUpViews.start(), "lesson")
+  expect(words(".lesson-card h2")).toEqual(["One minute, by voice"])
+  tap(/^Skip$/)
+  expect(session.settings.snapshot().lessonSeen).toBe(true)
+  expect(window.location.hash).toBe("#jobs")
+  expect(session.asked).toEqual([])
+  open(madeUpViews.start())
+  expect(words(".lesson-offer h2")).toEqual(["First time here?"])
+  tap(/^Not now$/)
+  expect(words(".lesson-offer")).toEqual([])
+})
+
 test("the loading of the ear is shown in words and as a bar", () => {
   open(madeUpViews.startFirst())
   expect(words(".ear-loading label")).toEqual(["Getting the ear ready: 42 %"])

@@ -27,6 +27,7 @@ const screens: readonly (readonly [view: string, screen: string])[] = [
   ["signedOff", "sign-off"],
   ["warningOpen", "settings"],
   ["start", "settings"],
+  ["start", "lesson"],
   ["alarm", "now"],
 ]
 

@@ -59,6 +59,13 @@ test("no fault under axe on any screen, in any theme", async () => {
     await page.goto(app.url)
     await page.getByLabel("Where is the job?").waitFor()
     await lookAt(page, "start")
+    await page.goto(`${app.url}#lesson`)
+    await page.getByRole("button", { name: "Start the lesson" }).click()
+    await page.getByRole("button", { name: "Show me" }).click()
+    await page.getByText("10 mm²").first().waitFor()
+    await lookAt(page, "the lesson")
+    expect(await storedLines(page), "the lesson writes nothing").toEqual([])
+    await page.getByRole("button", { name: "End the lesson" }).click()
     await startByKeyboard(page)
     await lookAt(page, "new job")
     await typeAll(page, [

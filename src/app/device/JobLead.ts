@@ -113,11 +113,12 @@ class LockedLead {
   }
 }
 
-const alone: JobLead = { join: async () => "leads", ask: () => {}, grew: () => {}, leave: () => {} }
+/** For what no other window can have: leads at once and for good. */
+export const leadAlone: JobLead = { join: async () => "leads", ask: () => {}, grew: () => {}, leave: () => {} }
 
 /** The lead of one job at a time. */
 export const createJobLead = (): JobLead => {
-  if (!("locks" in navigator) || typeof BroadcastChannel === "undefined") return alone
+  if (!("locks" in navigator) || typeof BroadcastChannel === "undefined") return leadAlone
   let lead: LockedLead | null = null
   const leave = () => {
     lead?.leave()

@@ -6,6 +6,7 @@ import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
 import { EarLoading } from "./EarLoading"
 import { JobList } from "./JobList"
+import { LessonCard } from "./LessonCard"
 import { NewJob } from "./NewJob"
 import { Notices } from "./Notices"
 
@@ -50,6 +51,7 @@ export const StartView = ({ view, session }: { view: SessionView; session: Sessi
     <Notices view={view} session={session} />
     <EarLoading view={view} />
     <NewJob session={session} />
+    <LessonCard session={session} />
     <div className="start-more">
       <button type="button" onClick={() => session.hearSample()}>
         <Icon name="play" />
