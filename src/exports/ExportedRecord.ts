@@ -6,7 +6,7 @@ import { z } from "zod"
 import { RecordedFact } from "../facts/Fact"
 import { Finding, Missing } from "../facts/Finding"
 import { Item } from "../facts/Item"
-import { AcceptedHow, LogLine, Origin } from "../record/LogLine"
+import { AcceptedHow, LogLine, Origin, SignedFinding } from "../record/LogLine"
 
 export const ExportedValue = z.object({
   entry: z.string().describe("Id of the log line that made it."),
@@ -41,6 +41,13 @@ const Warned = z.object({
   kept: z.string().nullable().describe("The reason for which it was left as it is."),
 })
 
+const Signed = z.object({
+  at: z.iso.datetime({ offset: true }),
+  role: z.string(),
+  name: z.string().nullable().describe("As it was typed; nothing checks it."),
+  findings: z.array(SignedFinding).nullable().describe("What stood open or was kept when it was signed."),
+})
+
 export const ExportedRecord = z.object({
   format: z.literal("bothhands record"),
   v: z.literal(1),
@@ -53,6 +60,17 @@ export const ExportedRecord = z.object({
   signedOff: z
     .object({ at: z.iso.datetime({ offset: true }), role: z.string(), undone: z.array(z.string()) })
     .nullable(),
+  signatures: z.array(Signed).describe("Signatures that hold: none once something was changed after signing."),
+  reopenings: z
+    .array(
+      z.object({
+        at: z.iso.datetime({ offset: true }),
+        by: z.string(),
+        because: z.string(),
+        signatures: z.array(Signed).describe("What had been signed until then."),
+      }),
+    )
+    .describe("Each time that a signed record was opened again, as by a change."),
   faults: z.array(z.string()).describe("What was wrong with the job file. Where not empty, this is a part of a job."),
   values: z.array(ExportedValue),
   findings: z.array(Finding.extend({ open: z.boolean() })),

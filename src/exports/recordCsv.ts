@@ -62,18 +62,30 @@ const rowOf = (trail: ValueTrail, job: ExportedJob): CsvRow => {
   }
 }
 
-const faultRow = (fault: string, { record }: ExportedJob): CsvRow => ({
+/** A row about the job and not about a value. */
+const jobRow = ({ record }: ExportedJob, cells: Partial<CsvRow>): CsvRow => ({
   ...(Object.fromEntries(csvColumns.map((column) => [column, ""])) as CsvRow),
   place: record.place,
   job: record.job ?? "",
-  what: "fault of the file",
-  state: "damaged",
-  findings: fault,
+  ...cells,
 })
+
+const faultRow = (fault: string, job: ExportedJob): CsvRow =>
+  jobRow(job, { what: "fault of the file", state: "damaged", findings: fault })
+
+/** Signatures that hold, and each time that a signed record was opened again. */
+const signingRows = (job: ExportedJob): CsvRow[] => [
+  ...job.record.reopenings.map(({ at, because }) =>
+    jobRow(job, { what: "signature", state: "opened again", words: because, time: at }),
+  ),
+  ...job.record.signatures.map(({ at, role, name }) =>
+    jobRow(job, { what: "signature", value: role, state: "signed", words: name ?? "", time: at }),
+  ),
+]
 
 /**
  * Rows before they are guarded and written: first any fault of the file, then each value that stands, and for a place on
- * the record where nothing stands any more the last value that did.
+ * the record where nothing stands any more the last value that did; at the end who signed.
  */
 export const csvRows = (job: ExportedJob): CsvRow[] => {
   const trails = valueTrails(job)
@@ -82,7 +94,8 @@ export const csvRows = (job: ExportedJob): CsvRow[] => {
   const shown = trails.filter(
     (trail) => trail.holds || (!standing.has(trail.held.slot) && last.get(trail.held.slot) === trail),
   )
-  return [...job.faults.map((fault) => faultRow(fault, job)), ...shown.map((trail) => rowOf(trail, job))]
+  const faults = job.faults.map((fault) => faultRow(fault, job))
+  return [...faults, ...shown.map((trail) => rowOf(trail, job)), ...signingRows(job)]
 }
 
 /** The job as the text of a CSV file. Texts that a spreadsheet would run get an apostrophe in front; numbers do not. */

@@ -1,4 +1,5 @@
 /** The record as JSON, in the shape of `ExportedRecord`; its lines are the job file's own, in their order. */
+import type { Signature } from "../record/JobRecord"
 import type { ExportedJob } from "./ExportedJob"
 import type { ExportedRecord, ExportedValue } from "./ExportedRecord"
 import { type ValueTrail, valueTrails } from "./valueTrail"
@@ -18,6 +19,8 @@ const toValue = ({ held, holds, state, origin, words, saidBack, earlier }: Value
   earlier: earlier.map((one) => one.entry),
 })
 
+const toSigned = ({ at, role, name, findings }: Signature) => ({ at, role, name, findings: findings && [...findings] })
+
 /** The job as a plain value. */
 export const toExportedRecord = (job: ExportedJob): ExportedRecord => {
   const { record, lines } = job
@@ -31,6 +34,10 @@ export const toExportedRecord = (job: ExportedJob): ExportedRecord => {
     openedAt: record.openedAt,
     lastAt: record.lastAt,
     signedOff: record.signedOff && { ...record.signedOff, undone: [...record.signedOff.undone] },
+    signatures: record.signatures.map(toSigned),
+    reopenings: record.reopenings.map(({ at, by, because, signatures }) => {
+      return { at, by, because, signatures: signatures.map(toSigned) }
+    }),
     faults: [...job.faults],
     values: valueTrails(job).map(toValue),
     findings: job.findings.map((finding) => ({ ...finding, open: job.open.includes(finding) })),

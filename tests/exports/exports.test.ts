@@ -15,6 +15,7 @@ import { recordJson } from "../../src/exports/recordJson"
 import { safeName } from "../../src/exports/safeName"
 import { saidVtt } from "../../src/exports/saidVtt"
 import { writeJobFile } from "../../src/record/jobFile"
+import type { LogLine } from "../../src/record/LogLine"
 import { bakeryRecord } from "../bakery"
 import { bakeryText, hostileJob, jobOf } from "./bakeryJob"
 
@@ -37,6 +38,27 @@ test("csv-parse reads every value of the sample, with its unit and state", () =>
     .map((one) => one.replace(/ (conductor_csa|neutral_csa|length|distance|resistance)/, "").replace(/_(?=\w+$)/, " "))
   expect(shown.sort()).toEqual(wanted.map((one) => one.replace("said_yes", "said yes")).sort())
   expect(rows).toHaveLength(bakeryRecord.length)
+})
+
+test("signatures, names and what was opened again stand in CSV and JSON", () => {
+  const lines = bakery.lines
+  const last = lines.at(-1)!
+  const stamp = { v: 1, job: last.job, at: last.at, by: "office", device: "desk" } as const
+  const more: LogLine[] = [
+    { ...stamp, id: "s1", seq: last.seq + 1, type: "signed_off", role: "worker", name: "A. Example", undone: [] },
+    { ...stamp, id: "s2", seq: last.seq + 2, type: "reopened", because: "After signing, a value was taken back." },
+    { ...stamp, id: "s3", seq: last.seq + 3, type: "signed_off", role: "reviewer", undone: ["supply: polarity"] },
+  ]
+  const job = jobOf(writeJobFile([...lines, ...more]))
+  const rows = readCsv(recordCsv(job)).filter((row) => row.what === "signature")
+  expect(rows.map((row) => [row.value, row.state, row.words])).toEqual([
+    ["", "opened again", "After signing, a value was taken back."],
+    ["reviewer", "signed", ""],
+  ])
+  const json = JSON.parse(recordJson(job))
+  expect(ajv.validate(recordSchema(), json), ajv.errorsText()).toBe(true)
+  expect(json.signatures).toMatchObject([{ role: "reviewer", name: null }])
+  expect(json.reopenings).toMatchObject([{ by: "office", signatures: [{ role: "worker", name: "A. Example" }] }])
 })
 
 test("csv-parse gives hostile texts back, guarded where a spreadsheet would run them", () => {

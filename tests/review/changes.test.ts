@@ -109,6 +109,11 @@ test("a job with an open stop cannot be signed; kept with a reason it can, and t
   )
 })
 
+test("a signature names what is left open", () => {
+  const draft = draftSignature(bakery(), "reviewer", "")
+  expect(draft).toMatchObject({ ok: true, value: { undone: ["supply: polarity was not said"], findings: [] } })
+})
+
 test("both roles sign one record, and any change takes both signatures off with the reason", () => {
   const signed = sign(sign(bakery(), "worker"), "reviewer")
   expect(signed.record.signatures.map((one) => one.role)).toEqual(["worker", "reviewer"])

@@ -37,7 +37,7 @@ const detailsOf = (job: ExportedJob, madeAt: string): Cell[][] => {
     row("Job opened", record.openedAt ? momentWords(record.openedAt) : notSaid),
     row("Last line written", record.lastAt ? momentWords(record.lastAt) : notSaid),
     row("Written down by", rolesOf(job), `${count(lines.length, "line")} on ${count(devices, "device")}`),
-    signedRow(record.signedOff),
+    signedRow(record),
     ...eventRows(lines),
     row("Rules followed", rules.text, rules.under),
     row("Job's own number", record.job ?? notSaid),
@@ -45,10 +45,11 @@ const detailsOf = (job: ExportedJob, madeAt: string): Cell[][] => {
   ]
 }
 
-const signedRow = (signed: JobRecord["signedOff"]): Cell[] => {
+const signedRow = ({ signedOff: signed, signatures }: JobRecord): Cell[] => {
   if (!signed) return [{ text: "Signed off" }, { text: "no" }]
   const left = signed.undone.length > 0 ? `Left open then: ${signed.undone.join("; ")}` : "Nothing was named as open."
-  return [{ text: "Signed off" }, { text: `${signed.role}, ${momentWords(signed.at)}`, under: left }]
+  const who = signatures.map(({ role, name, at }) => `${name ? `${name}, ` : ""}${role}, ${momentWords(at)}`)
+  return [{ text: "Signed off" }, { text: who.join("; "), under: left }]
 }
 
 /** What else bears on how far the log can be trusted: second copies, a clock that went back, check-ins without an answer. */

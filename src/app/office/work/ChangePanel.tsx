@@ -79,7 +79,11 @@ export const ChangePanel = (props: PanelProps) => {
   const [refused, setRefused] = useState("")
   const form = useRef<HTMLFormElement>(null)
   // The panel was asked for by a key or a button, so the focus follows the person's own act.
-  useEffect(() => form.current?.querySelector<HTMLElement>("input, select")?.focus(), [])
+  useEffect(() => {
+    const field = form.current?.querySelector<HTMLInputElement | HTMLSelectElement>("input, select")
+    field?.focus()
+    if (field instanceof HTMLInputElement) field.select()
+  }, [])
   const change = changeOf(panel, point, { draft, text })
   const preview = usePreview(props, change)
   const { head, doIt } = titles[panel]

@@ -46,7 +46,8 @@ const usePlaces = ({ point, choose, beside }: Points, leave: () => void) => {
   const move = (key: string | null) => {
     if (key === null) return
     choose(key)
-    later(() => focusRow(key))
+    // At once, so that keys pressed one upon the other each move one row.
+    focusRow(key)
   }
   const open = (key: string) => {
     choose(key)
@@ -55,9 +56,9 @@ const usePlaces = ({ point, choose, beside }: Points, leave: () => void) => {
     later(() => head.current?.focus())
   }
   const back = () => {
-    const inList = document.activeElement?.closest(".points") !== null
+    const { activeElement } = document
     if (panel) return closePanel()
-    if (side === "list" && (inList || document.activeElement === document.body)) return leave()
+    if (activeElement?.closest(".points") || (side === "list" && activeElement === document.body)) return leave()
     setSide("list")
     later(() => focusRow(inHand.current))
   }

@@ -3,7 +3,7 @@ import { useState } from "react"
 import type { Outcome } from "../../../facts/Outcome"
 import type { JobRecord, Signature } from "../../../record/JobRecord"
 import type { ReviewedJob } from "../../../review/ReviewedJob"
-import { type SigningRole, signingRoles, signingState } from "../../../review/signing"
+import { openStops, openWords, type SigningRole, signingRoles } from "../../../review/signing"
 import { findPack } from "../../../rules/packs"
 import { State } from "../../parts/Mark"
 import { showMoment } from "../../parts/showMoment"
@@ -23,25 +23,20 @@ export const signatureWords = ({ role, name, at }: Signature): string =>
   `${name ?? "No name given"}, ${roleWords[role] ?? role}, ${showMoment(at)}`
 
 const Open = ({ job }: { job: ReviewedJob }) => {
-  const { stops, warns, waiting, missing } = signingState(job)
-  const counts = [
-    [warns, "open warning"],
-    [waiting, "value that waits for a yes", "values that wait for a yes"],
-    [missing, "thing that a rule would still want to know", "things that rules would still want to know"],
-  ] as const
+  const open = openWords(job)
   return (
-    <>
-      {stops.map((finding) => (
+    <section className="open-list" aria-labelledby="open-head">
+      {openStops(job).map((finding) => (
         <FindingCard key={`${finding.rule}|${finding.item}`} finding={finding} reason={null} />
       ))}
-      <ul className="open-counts">
-        {counts.map(([count, one, many]) => (
-          <li key={one}>
-            <strong>{count}</strong> {count === 1 ? one : (many ?? `${one}s`)}
-          </li>
+      <h3 id="open-head">Will be written down as open</h3>
+      {open.length === 0 && <p>Nothing.</p>}
+      <ul>
+        {open.map((words) => (
+          <li key={words}>{words}</li>
         ))}
       </ul>
-    </>
+    </section>
   )
 }
 
@@ -137,7 +132,7 @@ const SignForm = ({ job, sign }: Pick<SignProps, "job" | "sign">) => {
 }
 
 export const SignDialog = ({ job, sign, reopen, close }: SignProps) => {
-  const { stops } = signingState(job)
+  const stops = openStops(job)
   return (
     <Modal title="Sign" close={close}>
       <Signed record={job.record} />

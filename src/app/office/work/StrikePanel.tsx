@@ -62,7 +62,10 @@ const Repeats = ({ job, repeats, also, setAlso }: RepeatsProps) => {
   return (
     <label className="role-choice">
       <input type="checkbox" checked={also} onChange={(event) => setAlso(event.target.checked)} />
-      <span>Strike the same words also in {places.join(", in ")}</span>
+      <span>
+        Strike the same words also where they are repeated, {repeats.length === 1 ? "once" : `${repeats.length} times`}:
+        in {places.join(", in ")}
+      </span>
     </label>
   )
 }
@@ -85,7 +88,7 @@ export const StrikePanel = ({ line, job, hasSound, strike, cancel }: StrikeProps
   useEffect(() => form.current?.querySelector<HTMLElement>("select")?.focus(), [])
   const from = places[first]?.from ?? 0
   const to = places[Math.max(first, last)]?.to ?? 0
-  const [also, setAlso] = useState(true)
+  const [also, setAlso] = useState(false)
   const repeats = repeatsOf(job.lines, line.id, heard.text.slice(from, to))
   const submit = async () => {
     if (reason.trim().length < 3) return setRefused("Say why, in a few words.")
