@@ -44,7 +44,12 @@ const parseJson = (text: string): unknown => {
   }
 }
 
-const MarkRow = z.object({ line: LogLine.and(z.object({ type: z.literal("struck") })) })
+/** The mark that a row holds, if it holds one. */
+const markIn = (row: string): LogLine[] => {
+  const found = JobFileRow.safeParse(parseJson(row))
+  const line = found.success ? LogLine.safeParse(found.data.line) : undefined
+  return line?.success && line.data.type === "struck" ? [line.data] : []
+}
 
 interface Reading {
   hash: string
@@ -103,12 +108,11 @@ export const readJobFile = (text: string): Outcome<JobFile> => {
   const rows = text.split("\n")
   const head = JobFileHead.safeParse(parseJson(rows[0] ?? ""))
   if (!head.success) return refuse("This is not a Bothhands job file.")
-  const values = rows.map((row) => (row.trim() === "" ? null : { value: parseJson(row) }))
   // A mark comes after the line it is about, so all marks are looked for first.
-  const marks = marksOf(values.flatMap((row) => MarkRow.safeParse(row?.value).data?.line ?? []))
+  const marks = marksOf(rows.flatMap((row) => (row.includes('"struck"') ? markIn(row) : [])))
   const reading: Reading = { hash: linkOf("", head.data), marks, struck: 0, lines: [], faults: [], ended: false }
-  for (const [index, row] of values.entries()) {
-    if (index > 0 && row) readRow(reading, row.value, index + 1)
+  for (const [index, row] of rows.entries()) {
+    if (index > 0 && row.trim() !== "") readRow(reading, parseJson(row), index + 1)
   }
   if (!reading.ended) reading.faults.push("The file is cut: its end is missing.")
   return done({ job: head.data.job, lines: reading.lines, faults: reading.faults, struck: reading.struck })
