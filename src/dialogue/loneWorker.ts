@@ -47,8 +47,9 @@ export const passTime = (worker: LoneWorker, at: string): { worker: LoneWorker; 
   const { phase, until, everyMinutes } = worker
   if (until === null || everyMinutes === null) return { worker, turn: "none" }
   const leftMs = Date.parse(until) - Date.parse(at)
-  // A clock that was put back would hold the question off for hours: never longer than one interval from now.
-  if (leftMs > everyMinutes * 60_000) return { worker: startChecks(everyMinutes, at), turn: "none" }
+  // A clock that was put back would hold the question off for hours: never longer than the phase lasts at most.
+  const mostMs = phase === "resting" ? everyMinutes * 60_000 : answerWithinMs
+  if (leftMs > mostMs) return { worker: { ...worker, until: later(at, mostMs) }, turn: "none" }
   if (leftMs > 0) return { worker, turn: "none" }
   if (phase === "resting")
     return { worker: { ...worker, phase: "asked", until: later(at, answerWithinMs) }, turn: "ask" }

@@ -3,6 +3,7 @@
  * does know while the text is read, and gets its name back after. Without that, "pump house ten square" would be taken
  * for ten square of whatever part was spoken of before.
  */
+import type { Fact } from "../facts/Fact"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { sayItem } from "./sayItem"
 
@@ -44,11 +45,23 @@ export function hideOwnParts(text: string, context: Context, isWord: (word: stri
       words,
     )
   const hideItem = (words: string) => pairs.find((one) => one.item === words)?.hidden ?? words
-  const show = (words: string) =>
-    pairs.reduce((so, { item, said, word, hidden }) => (so === hidden ? item : so.replaceAll(word, said)), words)
+  const showName = (name: string) =>
+    pairs.reduce((so, { item, word, hidden }) => (so === hidden ? item : so.replaceAll(word, item)), name)
+  const showWords = (words: string) => pairs.reduce((so, { said, word }) => so.replaceAll(word, said), words)
+  const showFact = (fact: Fact): Fact =>
+    fact.kind === "note"
+      ? { ...changeTexts(fact, showName), value: showWords(fact.value) }
+      : changeTexts(fact, showName)
   return {
     text: hideText(text),
     context: changeTexts(rest, hideItem),
-    show: (interpretation) => changeTexts(interpretation, show),
+    show: ({ facts, ask, command }) => ({
+      facts: facts.map(showFact),
+      ask: changeTexts(ask, showName),
+      command:
+        command?.kind === "keep_it"
+          ? { ...command, reason: showWords(command.reason) }
+          : changeTexts(command, showName),
+    }),
   }
 }
