@@ -31,12 +31,13 @@ const hearRecording = async (file: string, tools: LoopTools): Promise<Outcome<He
   return taken.ok ? hearWav(bytes.value, ear.value) : taken
 }
 
-const readHeards = async (file: string, tools: LoopTools): Promise<Outcome<Heard[]>> => {
+const readHeards = async (file: string, tools: LoopTools, io: Console): Promise<Outcome<Heard[]>> => {
   const kind = extname(file).slice(1).toLowerCase()
   if (kind === "wav") return hearRecording(file, tools)
   if (!transcriptKinds.includes(kind)) return refuse(`I read ${transcriptKinds.join(", ")} and wav, not "${kind}".`)
   const text = await readText(file)
-  return text.ok ? readTranscript(text.value, kind as TranscriptKind) : text
+  const onFault = (fault: string) => io.complain(`${file}: ${fault}`)
+  return text.ok ? readTranscript(text.value, kind as TranscriptKind, onFault) : text
 }
 
 const parseStart = (start: string | undefined): Outcome<number> => {
@@ -47,7 +48,7 @@ const parseStart = (start: string | undefined): Outcome<number> => {
 export const logCommand = async (file: string, options: LogCommandOptions, io: Console): Promise<ExitStatus> => {
   const tools = loadLoopTools(options.pack)
   const startMs = parseStart(options.start)
-  const heards = tools.ok && startMs.ok ? await readHeards(file, tools.value) : startMs
+  const heards = tools.ok && startMs.ok ? await readHeards(file, tools.value, io) : startMs
   if (!tools.ok || !startMs.ok || !heards.ok) {
     const refusal = [tools, startMs, heards].find((one) => !one.ok) as { because: string }
     io.complain(ofFile(file, refusal.because))

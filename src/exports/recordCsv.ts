@@ -8,6 +8,7 @@ import { unitSign } from "../facts/unitOf"
 import type { Held } from "../record/JobRecord"
 import type { ExportedJob } from "./ExportedJob"
 import { itemWords, valueWords, whatOf } from "./factWords"
+import { guardFormula } from "./guardFormula"
 import { type ValueTrail, valueTrails } from "./valueTrail"
 
 /** The columns, in order. */
@@ -28,9 +29,6 @@ export const csvColumns = [
   "entry",
 ] as const
 export type CsvRow = Record<(typeof csvColumns)[number], string | number>
-
-/** What a spreadsheet would take for a formula, when a text starts with it; the wide forms are read like the narrow. */
-export const formulaStart = /^[=+\-@\t\r\n\uFF1D\uFF0B\uFF0D\uFF20]/
 
 const showFinding = (finding: Finding, job: ExportedJob): string => {
   const isWarning = finding.severity === "stop" || finding.severity === "warn"
@@ -98,9 +96,11 @@ export const csvRows = (job: ExportedJob): CsvRow[] => {
   return [...faults, ...shown.map((trail) => rowOf(trail, job)), ...signingRows(job)]
 }
 
+const guarded = (cell: string | number) => (typeof cell === "string" ? guardFormula(cell) : cell)
+
 /** The job as the text of a CSV file. Texts that a spreadsheet would run get an apostrophe in front; numbers do not. */
 export const recordCsv = (job: ExportedJob): string => {
   const columns = [...csvColumns]
-  const data = csvRows(job).map((row) => columns.map((column) => row[column]))
-  return `\uFEFF${Papa.unparse({ fields: columns, data }, { newline: "\r\n", escapeFormulae: formulaStart })}\r\n`
+  const data = csvRows(job).map((row) => columns.map((column) => guarded(row[column])))
+  return `\uFEFF${Papa.unparse({ fields: columns, data }, { newline: "\r\n" })}\r\n`
 }

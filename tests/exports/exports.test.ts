@@ -9,8 +9,9 @@ import { parse } from "csv-parse/sync"
 import fc from "fast-check"
 import { parseText } from "media-captions"
 import { expect, test } from "vitest"
+import { guardFormula } from "../../src/exports/guardFormula"
 import { jobFileLineSchema, recordSchema } from "../../src/exports/jsonSchemas"
-import { csvColumns, csvRows, formulaStart, recordCsv } from "../../src/exports/recordCsv"
+import { csvColumns, csvRows, recordCsv } from "../../src/exports/recordCsv"
 import { recordJson } from "../../src/exports/recordJson"
 import { safeName } from "../../src/exports/safeName"
 import { saidVtt } from "../../src/exports/saidVtt"
@@ -62,17 +63,48 @@ test("signatures, names and what was opened again stand in CSV and JSON", () => 
   expect(json.reopenings).toMatchObject([{ by: "office", signatures: [{ role: "worker", name: "A. Example" }] }])
 })
 
-test("csv-parse gives hostile texts back, guarded where a spreadsheet would run them", () => {
+test("csv-parse gives hostile texts back, but for the apostrophes that keep a spreadsheet from running them", () => {
+  const plain = (cell: string | number) => String(cell).replaceAll("'", "")
   fc.assert(
     fc.property(hostile, (text) => {
       const job = hostileJob(text)
-      const guard = (cell: string | number) =>
-        typeof cell === "string" && formulaStart.test(cell) ? `'${cell}` : String(cell)
-      const wanted = csvRows(job).map((row) => csvColumns.map((column) => guard(row[column])))
-      expect(readCsv(recordCsv(job)).map((row) => Object.values(row))).toEqual(wanted)
+      const wanted = csvRows(job).map((row) => csvColumns.map((column) => plain(row[column])))
+      expect(readCsv(recordCsv(job)).map((row) => Object.values(row).map(plain))).toEqual(wanted)
     }),
     { numRuns: 20 },
   )
+})
+
+test("no cell begins as a formula, whichever separator a spreadsheet takes", () => {
+  const isRun = (cell: string) => /^[\s"\u201C\u201D]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]/.test(cell)
+  const glued = fc.constantFrom(
+    "a;=1+1",
+    'a;"=1+1',
+    "a; =1+1",
+    "a\n=1+1",
+    "a\t@x",
+    "a|+1",
+    'a;""-1',
+    " =1+1",
+    '"=1+1',
+    "a;\uFF1D1",
+  )
+  fc.assert(
+    fc.property(fc.oneof(hostile, glued), (text) => {
+      const csv = recordCsv(hostileJob(text)).slice(1)
+      for (const delimiter of [",", ";", "\t", "|"]) {
+        const rows = parse(csv, { delimiter, relax_quotes: true, relax_column_count: true }) as string[][]
+        expect(rows.flat().filter(isRun)).toEqual([])
+      }
+    }),
+    { numRuns: 40 },
+  )
+})
+
+test("numbers and plain texts are left as they are", () => {
+  expect(guardFormula("400 mm; no more")).toBe("400 mm; no more")
+  expect(guardFormula("a;=1")).toBe("a;'=1")
+  expect(recordCsv(bakery)).not.toContain("'")
 })
 
 test("media-captions reads hostile texts as the cues that were written, and no more", async () => {

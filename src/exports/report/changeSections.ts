@@ -63,7 +63,10 @@ const tell = (line: LogLine, trailOf: ReadonlyMap<string, ValueTrail>): Told | n
     case "entry":
       return { what: "value added", about: about(line.id) }
     case "withdrawn":
-      return { what: line.because === "denied" ? "taken back" : "undone", about: about(line.entry) }
+      return {
+        what: line.because === "denied" ? "taken back" : "undone",
+        about: line.reason === undefined ? about(line.entry) : `${about(line.entry)}; because: ${line.reason}`,
+      }
     case "kept":
       return { what: "warning kept", about: line.reason }
     default:

@@ -56,6 +56,7 @@ const signedRow = ({ signedOff: signed, signatures }: JobRecord): Cell[] => {
 const eventRows = (lines: readonly LogLine[]): Cell[][] => {
   const copy = lines.find((line) => line.type === "job_opened")?.copyOf
   const clock = lines.filter((line) => line.type === "clock_back").length
+  const struck = lines.filter((line) => line.type === "struck").length
   const silent = lines.filter((line) => line.type === "check_in" && (line.state === "missed" || line.state === "alarm"))
   return [
     ...(copy ? [[{ text: "Second copy of" }, { text: copy }]] : []),
@@ -64,6 +65,14 @@ const eventRows = (lines: readonly LogLine[]): Cell[][] => {
           [
             { text: "Clock" },
             { text: `The device's clock went back ${count(clock, "time")}; the lines are in their order.` },
+          ],
+        ]
+      : []),
+    ...(struck > 0
+      ? [
+          [
+            { text: "Words struck" },
+            { text: `Private words were taken out of what was said ${count(struck, "time")}.` },
           ],
         ]
       : []),
