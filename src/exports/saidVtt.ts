@@ -9,13 +9,22 @@ import { type Cue, writeCues } from "./writeCues"
 const wordsPerSecond = 2.5
 const leastSeconds = 0.5
 
+/** No visit is longer; a line that says so has a damaged time, and is taken to follow the one before. */
+const mostSeconds = 7 * 86_400
+
 /** Cues in order of their start. The app's own lines follow one another, since it has one voice. */
 export const saidCues = (lines: readonly LogLine[]): Cue[] => {
   const ordered = [...lines].sort((a, b) => a.seq - b.seq)
   const startMs = Date.parse(ordered[0]?.at ?? "")
   let voiceFree = 0
+  let last = 0
+  const secondsOf = (line: LogLine): number => {
+    const seconds = (Date.parse(line.at) - startMs) / 1000
+    if (seconds >= 0 && seconds <= mostSeconds) last = seconds
+    return last
+  }
   const cues = ordered.flatMap((line): Cue[] => {
-    const at = Math.max(0, (Date.parse(line.at) - startMs) / 1000)
+    const at = secondsOf(line)
     if (line.type === "heard") {
       const { start, end, text, engine } = line.heard
       const from = Math.max(0, at - Math.max(0, end - start))

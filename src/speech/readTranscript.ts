@@ -30,12 +30,19 @@ export type OnFault = (fault: string) => void
 
 const isTime = (seconds: number) => seconds >= 0 && seconds <= mostSeconds
 
-/** Leaves out what is too long, and gives an utterance whose time cannot be the time of the one before. */
+/** Stands in a text for bytes that are none. */
+const noText = "\uFFFD"
+
+/** Leaves out what is too long or holds bytes that are no text, and gives an utterance whose time cannot be the time of the one before. */
 const settle = (heards: readonly Heard[], onFault: OnFault): Heard[] => {
   let last = 0
   return heards.flatMap((heard, at) => {
     if (heard.text.length > mostLetters) {
       onFault(`Utterance ${at + 1} has over ${mostLetters} letters and was left out.`)
+      return []
+    }
+    if (heard.text.includes(noText)) {
+      onFault(`Utterance ${at + 1} holds bytes that are no text and was left out.`)
       return []
     }
     const fits = isTime(heard.start) && isTime(heard.end)
@@ -53,7 +60,7 @@ const readCaptions = async (text: string, kind: "vtt" | "srt", onFault: OnFault)
     return refuse(`No spoken line could be read from this ${kind === "vtt" ? "WebVTT" : "SubRip"} file${why}.`)
   }
   for (const { line, message } of errors) onFault(`Line ${line}: ${message}.`)
-  const plain = (cueText: string) => cueText.replace(/<[^>]*>/g, "")
+  const plain = (cueText: string) => cueText.replace(/<[^<>]*>/g, "")
   return done(cues.map((cue, index) => toHeard(plain(cue.text), cue.startTime, cue.endTime, index)))
 }
 

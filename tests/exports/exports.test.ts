@@ -97,14 +97,16 @@ test("no cell begins as a formula, whichever separator a spreadsheet takes", () 
         expect(rows.flat().filter(isRun)).toEqual([])
       }
     }),
-    { numRuns: 40 },
+    { numRuns: 15 },
   )
 })
 
 test("numbers and plain texts are left as they are", () => {
   expect(guardFormula("400 mm; no more")).toBe("400 mm; no more")
   expect(guardFormula("a;=1")).toBe("a;'=1")
-  expect(recordCsv(bakery)).not.toContain("'")
+  expect(
+    csvRows(bakery).flatMap((row) => Object.values(row).filter((cell) => guardFormula(String(cell)) !== String(cell))),
+  ).toEqual([])
 })
 
 test("media-captions reads hostile texts as the cues that were written, and no more", async () => {

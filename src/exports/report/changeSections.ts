@@ -57,7 +57,10 @@ const tell = (line: LogLine, trailOf: ReadonlyMap<string, ValueTrail>): Told | n
   }
   switch (line.type) {
     case "signed_off":
-      return { what: "signed off", about: `as ${line.role}` }
+      return {
+        what: "signed off",
+        about: line.name === undefined ? `as ${line.role}` : `as ${line.role}: ${line.name}`,
+      }
     case "reopened":
       return { what: "opened again", about: line.because }
     case "entry":

@@ -31,9 +31,14 @@ const cautions = ({ record, lines }: ExportedJob): Block[] => {
   ]
 }
 
-const rolesOf = ({ record }: ExportedJob): string[] => {
-  const usual = ["Did the work", "Decides and signs, as the competent person"]
-  return record.signedOff ? [...usual, `Signed off in the log as: ${record.signedOff.role}`] : usual
+/** Who signs on paper: the usual two, and every other role that signed in the log. */
+const rolesOf = ({ lines }: ExportedJob): string[] => {
+  const roles = new Set(lines.flatMap((line) => (line.type === "signed_off" ? [line.role] : [])))
+  return [
+    "Did the work",
+    "Decides and signs, as the competent person",
+    ...[...roles].map((role) => `Signed in the log as: ${role}`),
+  ]
 }
 
 /** `madeAt` is the moment of making, ISO 8601 with its offset. */
