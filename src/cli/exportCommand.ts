@@ -60,7 +60,7 @@ export const readExportedJob = (text: string): Outcome<ExportedJob> => {
     return pack ? createChecker(pack).check(situation) : { findings: [], missing: [] }
   })
   if (!job.ok || findPack(job.value.record.pack)) return job
-  const notChecked = `There is no rule pack "${job.value.record.pack.slice(0, 60)}" here, so nothing was checked.`
+  const notChecked = `There is no rule pack "${job.value.record.pack.replaceAll(/[\s\p{C}]+/gu, " ").slice(0, 60)}" here, so nothing was checked.`
   return done({ ...job.value, faults: [...job.value.faults, notChecked] })
 }
 

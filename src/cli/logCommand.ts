@@ -1,10 +1,10 @@
-/** `log`: reads the file, by its kind, and prints what the loop made of it. */
+/** `log`: reads the file, by its kind, and prints what the loop made of it. A file that is damaged in part gives 1. */
 import { writeFile } from "node:fs/promises"
 import { extname } from "node:path"
 import type { Heard } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { writeJobFile } from "../record/jobFile"
-import { readTranscript, type TranscriptKind } from "../speech/readTranscript"
+import { type OnFault, readTranscript, type TranscriptKind } from "../speech/readTranscript"
 import type { Console, ExitStatus } from "./Console"
 import { hearWav } from "./hearFiles"
 import { logHeard, printRun } from "./logFile"
@@ -31,12 +31,11 @@ const hearRecording = async (file: string, tools: LoopTools): Promise<Outcome<He
   return taken.ok ? hearWav(bytes.value, ear.value) : taken
 }
 
-const readHeards = async (file: string, tools: LoopTools, io: Console): Promise<Outcome<Heard[]>> => {
+const readHeards = async (file: string, tools: LoopTools, onFault: OnFault): Promise<Outcome<Heard[]>> => {
   const kind = extname(file).slice(1).toLowerCase()
   if (kind === "wav") return hearRecording(file, tools)
   if (!transcriptKinds.includes(kind)) return refuse(`I read ${transcriptKinds.join(", ")} and wav, not "${kind}".`)
   const text = await readText(file)
-  const onFault = (fault: string) => io.complain(`${file}: ${fault}`)
   return text.ok ? readTranscript(text.value, kind as TranscriptKind, onFault) : text
 }
 
@@ -48,7 +47,12 @@ const parseStart = (start: string | undefined): Outcome<number> => {
 export const logCommand = async (file: string, options: LogCommandOptions, io: Console): Promise<ExitStatus> => {
   const tools = loadLoopTools(options.pack)
   const startMs = parseStart(options.start)
-  const heards = tools.ok && startMs.ok ? await readHeards(file, tools.value, io) : startMs
+  let damaged = false
+  const onFault = (fault: string) => {
+    damaged = true
+    io.complain(`${file}: ${fault}`)
+  }
+  const heards = tools.ok && startMs.ok ? await readHeards(file, tools.value, onFault) : startMs
   if (!tools.ok || !startMs.ok || !heards.ok) {
     const refusal = [tools, startMs, heards].find((one) => !one.ok) as { because: string }
     io.complain(ofFile(file, refusal.because))
@@ -59,5 +63,5 @@ export const logCommand = async (file: string, options: LogCommandOptions, io: C
   const { lines, status } = printRun(run, options.json ?? false)
   for (const line of lines) io.print(line)
   if (options.out) await writeFile(options.out, writeJobFile(run.lines))
-  return status
+  return damaged ? 1 : status
 }

@@ -70,8 +70,8 @@ const bad: [string, string, string | Uint8Array | null, RegExp][] = [
   ["another format", "photo.png", "x", /I read vtt, srt, txt, jsonl and wav/],
   ["WebVTT without a cue", "none.vtt", "WEBVTT\n\n", /No spoken line/],
   ["a text of 10 MB", "huge.txt", "water ten square\n".repeat(620_000), /too large/],
-  ["bytes that are no text", "bytes.txt", new Uint8Array([0xff, 0xfe, 0x00, 0x81]), /not text/],
-  ["JSON lines with a bad line", "bad.jsonl", '{"text":"water"}\n{"words":1}\n', /Line 2/],
+  ["bytes that are no text", "bytes.txt", new Uint8Array([0x81, 0xfe, 0x00, 0x80]), /not text/],
+  ["JSON lines with no good line", "bad.jsonl", '{"words":1}\n{"text":\n', /Line 1/],
   ["a sound file that is none", "fake.wav", "RIFFnothing", /WAV|header/],
 ]
 test.each(bad)("%s gives one plain line and status 2", async (_, name, content, words) => {
@@ -82,6 +82,13 @@ test.each(bad)("%s gives one plain line and status 2", async (_, name, content, 
   expect(complained).toHaveLength(1)
   expect(complained[0]).toMatch(words)
   expect(complained[0]).not.toMatch(/\n|at .*\.ts/)
+})
+
+test("of a transcript with a bad line, the others are logged, the bad one is said, and the status is 1", async () => {
+  const { status, printed, complained } = await log(fileOf("part.jsonl", '{"text":"water ten square"}\n{"words":1}\n'))
+  expect(status).toBe(1)
+  expect(printed.join("\n")).toMatch(/water conductor_csa 10 mm²/)
+  expect(complained.join("\n")).toMatch(/Line 2/)
 })
 
 test("an unknown pack and a start that is no time are refused", async () => {

@@ -8,7 +8,7 @@ import addFormats from "ajv-formats"
 import { parse } from "csv-parse/sync"
 import fc from "fast-check"
 import { parseText } from "media-captions"
-import { expect, test } from "vitest"
+import { expect, test, vi } from "vitest"
 import { guardFormula } from "../../src/exports/guardFormula"
 import { jobFileLineSchema, recordSchema } from "../../src/exports/jsonSchemas"
 import { csvColumns, csvRows, recordCsv } from "../../src/exports/recordCsv"
@@ -20,6 +20,7 @@ import type { LogLine } from "../../src/record/LogLine"
 import { bakeryRecord } from "../bakery"
 import { bakeryText, hostileJob, jobOf } from "./bakeryJob"
 
+vi.setConfig({ testTimeout: 60_000 })
 const bakery = jobOf(bakeryText)
 const readCsv = (text: string) => parse(text, { bom: true, columns: true }) as Record<string, string>[]
 const ajv = addFormats.default(new Ajv2020({ strict: false }))
