@@ -8,7 +8,7 @@ import { findPack } from "../src/rules/packs"
 let interpreter: Interpreter | undefined
 
 export const realInterpreter = (): Interpreter => {
-  interpreter ??= createInterpreter(readGrammars())
+  interpreter ??= createInterpreter(readGrammars("grammars"))
   return interpreter
 }
 

@@ -99,7 +99,7 @@ const placeOf = (record: JobRecord, { item, held }: Point): number => {
 export const workList = (job: ReviewedJob): Point[] => {
   const { record, lines } = job
   const found = [...findingPoints(job), ...damagePoints(job), ...changedPoints(job), ...askedPoints(job)]
-  const shown = new Set(found.filter((point) => point.kind !== "kept").map((point) => point.held?.entry))
+  const shown = new Set(found.map((point) => point.held?.entry))
   const heard = heardById(lines)
   const holding = allHeld(record)
   // The name of a part stands on its own only where nothing else tells that the part is there.

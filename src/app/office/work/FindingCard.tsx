@@ -3,6 +3,7 @@ import type { Finding } from "../../../facts/Finding"
 import { showSource } from "../../field/showSource"
 import { Working } from "../../field/Working"
 import { type Shape, State } from "../../parts/Mark"
+import { showItem } from "../../parts/showItem"
 
 const marks: Record<Finding["severity"], { shape: Shape; words: string }> = {
   stop: { shape: "stop", words: "Stop" },
@@ -18,7 +19,10 @@ export const FindingMark = ({ finding, kept = false }: { finding: Finding; kept?
 export const FindingCard = ({ finding, reason }: { finding: Finding; reason: string | null }) => (
   <div className={`finding finding-${reason === null ? finding.severity : "kept"}`}>
     <FindingMark finding={finding} kept={reason !== null} />
-    <p>{finding.shown}</p>
+    <p>
+      {finding.item && <strong>{showItem(finding.item)}. </strong>}
+      {finding.shown}
+    </p>
     {reason !== null && <p className="remark-reason">Reason given: “{reason}”</p>}
     <p className="quiet">{showSource(finding.source, finding.status)}</p>
     <Working finding={finding} />

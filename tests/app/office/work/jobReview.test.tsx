@@ -1,0 +1,123 @@
+// @vitest-environment happy-dom
+/** The desk on a store that forgets: what a refused write, a lost job and kept sound look like. */
+import { act } from "react"
+import { createRoot, type Root } from "react-dom/client"
+import { afterEach, beforeEach, expect, test, vi } from "vitest"
+import { JobReview } from "../../../../src/app/office/work/JobReview"
+import type { JobReviewProps } from "../../../../src/app/office/work/ReviewProps"
+import { refuse } from "../../../../src/facts/Outcome"
+import { createMemoryStore } from "../../../../src/record/memoryStore"
+import type { Store } from "../../../../src/record/Store"
+import { deskTools, logOf, tools } from "../../../review/officeJob"
+
+let root: Root
+let page: HTMLElement
+
+beforeEach(() => {
+  Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true })
+  page = document.createElement("div")
+  document.body.append(page)
+  root = createRoot(page)
+})
+afterEach(() => {
+  act(() => root.unmount())
+  page.remove()
+})
+
+const settle = () => act(async () => void (await new Promise((done) => setTimeout(done, 60))))
+
+const open = async (store: Store, more: Partial<JobReviewProps> = {}) => {
+  const { newId } = deskTools()
+  const back = vi.fn()
+  const desk = { store, tools: { ...tools, newId }, now: () => "2026-03-03T08:00:00.000Z", device: "desk" }
+  act(() => root.render(<JobReview {...desk} job="hall" by="office" back={back} {...more} />))
+  await settle()
+  return back
+}
+
+const stored = async () => {
+  const store = createMemoryStore()
+  await store.append(
+    logOf(["pme", "supply neutral twenty five square", "water four square", "reading point forty ohms"]),
+  )
+  return store
+}
+
+const press = (key: string) =>
+  act(() => void window.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true })))
+const type = (selector: string, text: string) => {
+  const field = page.querySelector<HTMLInputElement>(selector)!
+  act(() => {
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set?.call(field, text)
+    field.dispatchEvent(new Event("input", { bubbles: true }))
+  })
+}
+const submit = () =>
+  act(() => void page.querySelector("form")?.dispatchEvent(new Event("submit", { bubbles: true, cancelable: true })))
+const words = (selector: string) => [...page.querySelectorAll(selector)].map((one) => one.textContent?.trim())
+
+test("the worst stands first and is in hand, with its words lit", async () => {
+  await open(await stored())
+  expect(words(".points-head")[0]).toMatch(/Stops that stand open/)
+  expect(words(".detail-head h2")).toEqual(["Water, size"])
+  // The light comes after the first paint, and the first reading takes its time.
+  await act(() => vi.waitFor(() => expect(words(".sentence-said mark").join(" ")).toContain("four"), 3000))
+  expect(page.textContent).not.toMatch(/\bsafe\b/i)
+  expect(page.querySelector("[style]")).toBeNull()
+})
+
+test("what the store refuses leaves the record as it was, and is said", async () => {
+  const store = await stored()
+  await open({ ...store, append: async () => refuse("The storage of this device is full.") })
+  press("b")
+  type("#desk-reason", "the owner insists")
+  submit()
+  await settle()
+  expect(words(".refused")).toContain("The storage of this device is full.")
+  expect(words("[role=status]")).toEqual(["The storage of this device is full."])
+  expect(words(".points-head")[0]).toMatch(/Stops that stand open/)
+})
+
+test("a kept warning goes down the list with its reason, and stands there once", async () => {
+  await open(await stored())
+  press("b")
+  type("#desk-reason", "the owner insists")
+  submit()
+  await settle()
+  expect(words(".points-head").join()).not.toMatch(/Stops/)
+  expect(words(".point-why")).toContain("Kept: the owner insists")
+  expect(words(".point-name").filter((name) => name === "Water, size")).toHaveLength(1)
+})
+
+test("sound is offered where it was kept, and silenced before the words are struck", async () => {
+  const store = await stored()
+  const done: string[] = []
+  const strike = vi.fn(async (...given: Parameters<Store["strike"]>) => {
+    done.push("struck")
+    return store.strike(...given)
+  })
+  await open(
+    { ...store, strike },
+    {
+      soundOf: async () => new Blob(["sound"], { type: "audio/wav" }),
+      silence: async () => {
+        done.push("silenced")
+        return { ok: true, value: undefined }
+      },
+    },
+  )
+  expect(words(".play-sound")).toEqual(["Play it"])
+  press("x")
+  type("#desk-reason", "private")
+  submit()
+  await settle()
+  expect(done).toEqual(["silenced", "struck"])
+  expect(words(".sentence-said blockquote")[0]).toMatch(/^\[struck\]/)
+})
+
+test("a job that is not stored here is said to be missing, with a way back", async () => {
+  const back = await open(createMemoryStore())
+  expect(words("[role=alert]")).toEqual(["No such job is stored on this device."])
+  act(() => page.querySelector("button")?.click())
+  expect(back).toHaveBeenCalledOnce()
+})
