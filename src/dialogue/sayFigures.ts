@@ -5,18 +5,31 @@ import { sayNumber } from "../facts/sayNumber"
 import { sayItem } from "../interpret/sayItem"
 import { assumedInstrument } from "../record/toSituation"
 import { expectedOhms } from "../rules/expectedOhms"
+import { leastEarthingConductorMm2 } from "../rules/leastEarthingConductorMm2"
 import { leastMainBondMm2 } from "../rules/leastMainBondMm2"
 import { longestRunM } from "../rules/longestRunM"
 import { capital } from "./capital"
 import type { Turn } from "./Turn"
+
+/** By the table, for tails that are taken to be as big as the neutral: which is said, since nobody asked the line. */
+const sayLeastEarthing = (turn: Turn, { supply }: Situation): void => {
+  const neutralMm2 = supply.neutralMm2?.value
+  if (!neutralMm2) return turn.say("Earthing conductor. Tell me the supply neutral size first.")
+  const pmeNeutralMm2 = supply.arrangement?.value === "TN-C-S" ? neutralMm2 : undefined
+  const least = leastEarthingConductorMm2({ lineMm2: neutralMm2, pmeNeutralMm2 })
+  if (!least.ok) return turn.say(`Earthing conductor. ${least.because}`)
+  const tails = `With tails of ${sayNumber(neutralMm2)} square`
+  turn.say(
+    `Earthing conductor. ${tails}, at least ${sayNumber(least.value.leastMm2)} square copper by the table. In the ground it may be more.`,
+  )
+}
 
 /** The least size by the book, or what has to be told first. */
 export const sayLeastSize = (turn: Turn, item: Item, situation: Situation): void => {
   const name = capital(sayItem(item))
   const { arrangement, neutralMm2 } = situation.supply
   const earthing = situation.items.find((one) => one.item === "earthing_conductor")?.csaMm2
-  if (item === "earthing_conductor")
-    return turn.say(`${name}. Work it out from the line conductor or the fault. I can't size that one yet.`)
+  if (item === "earthing_conductor") return sayLeastEarthing(turn, situation)
   if (!arrangement) return turn.say("Tell me the earthing arrangement first.")
   const least = leastMainBondMm2({
     arrangement: arrangement.value,

@@ -63,7 +63,8 @@ const factsAloud = (turn: Turn, entries: readonly string[]): RecordedFact[] => {
   const { verbosity } = turn.state.preferences
   const held = turn.state.record.entries.filter((one) => entries.includes(one.entry))
   const facts = held.map((one) => one.fact)
-  if (verbosity === "full" || turn.isRepair || held.some((one) => one.needsYes)) return facts
+  const isWeighty = held.some((one) => one.needsYes || one.fact.kind === "survey")
+  if (verbosity === "full" || turn.isRepair || isWeighty) return facts
   const moved = held.find((one) => one.item !== null && isBond(one.item) && one.item !== turn.itemBefore)?.item
   const name: RecordedFact[] = moved && moved !== "job" ? [{ kind: "service", value: moved }] : []
   if (verbosity === "warnings") return name

@@ -23,6 +23,14 @@ const wouldWarn = (turn: Turn, draft: Draft): boolean => {
   return findings.some((finding) => isWarning(finding) && finding.rests.includes("trial"))
 }
 
+/** "No gas here" after something was said of the gas: one of the two was misheard. */
+const gainsays = (turn: Turn, fact: RecordedFact): boolean =>
+  fact.kind === "survey" &&
+  fact.value === "not_here" &&
+  turn.state.record.entries.some(
+    (held) => held.item === fact.subject && held.withdrawn === null && !["service", "survey"].includes(held.fact.kind),
+  )
+
 /** That somebody works live is no value to be confirmed: its stop is answered by making it dead. */
 const isLiveWork = (fact: RecordedFact) => fact.kind === "step_done" && fact.value === "working_live"
 
@@ -35,7 +43,10 @@ const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard |
     needsYes: needsYes(fact, heard),
     ...(replaced && { replaces: replaced.entry }),
   } as const
-  const entry = turn.add({ ...draft, needsYes: draft.needsYes || (!isLiveWork(fact) && wouldWarn(turn, draft)) })
+  const entry = turn.add({
+    ...draft,
+    needsYes: draft.needsYes || gainsays(turn, fact) || (!isLiveWork(fact) && wouldWarn(turn, draft)),
+  })
   turn.written.push(entry)
   if (origin.by === "hand") turn.add({ type: "accepted", entry, how: "tapped" })
 }
