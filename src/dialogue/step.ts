@@ -5,26 +5,22 @@
 import type { Answer, Fact, RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Command, Interpretation } from "../facts/Interpretation"
-import { sayItem } from "../interpret/sayItem"
-import { awaitingYes, heldStep } from "../record/holding"
 import type { AcceptedHow, Origin } from "../record/LogLine"
-import { project } from "../record/project"
 import { answer, settle, undo } from "./answers"
 import { askFor } from "./askFor"
 import { carryOut } from "./carryOut"
-import { afterBreak, openingCaution } from "./cautions"
-import { askAfter, callForHelp, sayMinutes, showLife, thankForAnswer } from "./checkIns"
+import { openingCaution } from "./cautions"
+import { askAfter, callForHelp, showLife, thankForAnswer } from "./checkIns"
 import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
 import type { DialogueState } from "./DialogueState"
 import type { Effect } from "./Effect"
 import { isEcho } from "./isEcho"
 import { keepWarning } from "./keepWarning"
-import { isOverdue, notChecked, startChecks } from "./loneWorker"
-import { nextMissing, nextOf } from "./plan"
+import { isOverdue, notChecked } from "./loneWorker"
+import { nextMissing } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
-import { sayFacts, withoutSubject } from "./sayFacts"
-import { sayWanted } from "./sayWanted"
+import { resume } from "./resume"
 import { askWaiting, sayCautions, speakWritten } from "./speak"
 import type { Tools } from "./Tools"
 import { Turn } from "./Turn"
@@ -190,34 +186,6 @@ const onOpened = (turn: Turn, event: Extract<DialogueEvent, { type: "opened" }>)
   turn.say(`New job. ${openingCaution}`)
 }
 
-/** What was last on record and what comes next, in one sentence. */
-const sayWhere = (turn: Turn): string => {
-  const { record, item } = turn.state
-  const last = record.entries.findLast((held) => held.withdrawn === null && held.fact.kind !== "service")
-  const next = nextOf(record, item, turn.plan)
-  if (!last) return "Nothing is on record yet."
-  const where = last.item && last.item !== "job" ? `You were at ${sayItem(last.item)}` : "You had begun"
-  const was = sayFacts([withoutSubject(last.fact)]).replace(/[.]$/, "")
-  const then = next ? `next is ${sayItem(next.item)}, ${sayWanted(next.item, next.wanted)}` : "nothing is left"
-  return `${where}: ${was.charAt(0).toLowerCase()}${was.slice(1)} was last, ${then}.`
-}
-
-const onResumed = (turn: Turn, event: Extract<DialogueEvent, { type: "resumed" }>): void => {
-  const record = project(event.lines)
-  const item = record.entries.findLast((held) => held.item !== null && held.withdrawn === null)?.item ?? null
-  const isPart = item !== "supply" && item !== "test_leads" && item !== "job" && item !== "met"
-  turn.set({ job: record.job, record, item: isPart ? item : null })
-  turn.check()
-  const every = record.checkEveryMinutes
-  if (every !== null) turn.set({ loneWorker: startChecks(every, turn.at) })
-  const signed = record.signedOff ? " It is signed off." : ""
-  const checked = every === null ? "" : ` I ask after you every ${sayMinutes(every)}, as before.`
-  turn.say(`Taken up again. ${record.place}. ${sayWhere(turn)}${signed}${checked}`)
-  const isBreak = event.lines.at(-1)?.type === "put_away"
-  if (isBreak && heldStep(record, "supply", "isolated_proved_dead")) turn.say(afterBreak)
-  if (awaitingYes(record).length > 0) askWaiting(turn, "Still open.")
-}
-
 /** The job is put away by hand. */
 const onLeft = (turn: Turn): void => {
   settle(turn)
@@ -251,7 +219,7 @@ const handle = (turn: Turn, event: DialogueEvent): void => {
     case "opened":
       return onOpened(turn, event)
     case "resumed":
-      return onResumed(turn, event)
+      return resume(turn, event.lines)
     case "heard":
       return onHeard(turn, event.heard)
     case "tapped":
