@@ -31,6 +31,8 @@ export interface PatternPlace {
 
 /** More words than any utterance has. */
 const longest = 4096
+/** Words of a pattern that is worth keeping: longer ones are not said twice. */
+const longestPattern = 16
 const mostPatterns = 50_000
 
 export class PhraseMemo {
@@ -40,6 +42,10 @@ export class PhraseMemo {
   /** What is known of the phrase; worked out by `tell` when it is not. Null when `tell` finds no such phrase. */
   recall(rule: number, place: PatternPlace, tell: () => Match | null): Told | null {
     const pattern = this.patternOf(place)
+    if (!pattern) {
+      const match = tell()
+      return match && toldOf(match, place.from)
+    }
     const key = rule * longest + place.to - place.from
     const known = pattern.told.get(key)
     if (known) return known
@@ -50,12 +56,13 @@ export class PhraseMemo {
     return told
   }
 
-  private patternOf({ classes, numberEnds, from, to, isEdge }: PatternPlace): Pattern {
+  private patternOf({ classes, numberEnds, from, to, isEdge }: PatternPlace): Pattern | null {
     let pattern = this.root
     let end = to
     for (let at = from; at < end; at += 1) {
       const { id, isSkippable } = classes[at]!
       if (isSkippable && end === to) while (end < classes.length && !isEdge(end)) end += 1
+      if (end - from > longestPattern) return null
       pattern = this.follow(pattern, id)
       if (numberEnds[at]! > 0) pattern = this.follow(pattern, at - numberEnds[at]!)
     }

@@ -9,7 +9,7 @@ import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
 import { isDoer, isDuty, isJudgement, isNextWork, isOfSupply, isOutdone, isPast } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
-import { beginsAsking, isElsewhere, isMarred, opensQuestion } from "./marksOfDoubt"
+import { beginsAsking, isElsewhere, isMarred, isSmallBetween, opensQuestion } from "./marksOfDoubt"
 import { isEdgeGap } from "./Token"
 import { hasTag, type Island, type Utterance } from "./Utterance"
 import type { WordBook } from "./WordBook"
@@ -232,7 +232,7 @@ class Guards {
     if (this.talk.length === 0) return null
     const not = this.negators(claim).filter((one) => this.inSame("segment", claim, one) && !this.isRepairingNo(one))
     const isPlain = (one: Island) => /not|n't|nae|never|isn|no$/.test(this.textOf(one))
-    if (not.some((one) => one.to <= claim.from && isPlain(one) && this.onlySmallBetween(one.to, claim.from)))
+    if (not.some((one) => one.to <= claim.from && isPlain(one) && isSmallBetween(one.to, claim.from, this.utterance)))
       return "before"
     return not.some((one) => !(one.from >= claim.to && this.deniesNumber(one))) ? "after" : null
   }
@@ -258,12 +258,6 @@ class Guards {
 
   private isParted(at: number): boolean {
     return at > 0 && isEdgeGap(this.utterance.tokens[at - 1]!.after)
-  }
-
-  private onlySmallBetween(from: number, to: number): boolean {
-    return this.utterance.leftovers
-      .slice(from, to)
-      .every((leftover) => leftover === "skippable" || leftover === "neutral")
   }
 
   /** "I think the label's on" has to be asked. */

@@ -27,7 +27,7 @@ function isSharedSize({ utterance, island }: Site): boolean {
 
 /** "usually ten mil, but it's sixteen": what is, against a size said before. */
 function isContrasted({ utterance, island }: Site): boolean {
-  const before = utterance.words.slice(Math.max(0, island.from - 2), island.from).join(" ")
+  const before = utterance.words.slice(Math.max(0, island.from - 3), island.from).join(" ")
   return (
     /\bbut (it's|this is|this|that's|here)$/.test(before) &&
     utterance.islands.some((one) => one.to <= island.from && /^(quantity\.mil|size\.size)$/.test(one.rule))

@@ -15,7 +15,7 @@ export const isOutdone = (island: Island, utterance: Utterance): boolean =>
   /^((i )?thought|usually|normally|generally|typically|as a rule|as usual)$/.test(textOf(island, utterance)) &&
   utterance.words.some(
     (word, at) =>
-      at >= island.to && word === "but" && /^(it's|it|that's|actually)$/.test(utterance.words[at + 1] ?? ""),
+      at >= island.to && word === "but" && /^(it's|it|that's|this|actually)$/.test(utterance.words[at + 1] ?? ""),
   )
 
 /** "the village hall is TT": the supply's facts may be said of the building. */

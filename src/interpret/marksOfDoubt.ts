@@ -30,3 +30,7 @@ export function beginsAsking(claim: Claim, { words }: Utterance, { clause }: Cla
     first < claim.from && /^(is|are|was|were|did|does|do|shall|should|could|would|will|can|has)$/.test(words[first]!)
   )
 }
+
+/** Whether only words that say little stand between two places. */
+export const isSmallBetween = (from: number, to: number, { leftovers }: Utterance): boolean =>
+  leftovers.slice(from, to).every((leftover) => leftover === "skippable" || leftover === "neutral")

@@ -90,7 +90,7 @@ function readNumberAt(row: AtomRow, at: number): NumberReading | null {
 /** A half by itself; "… and a half" behind a word that is no number has lost its whole. */
 function readHalf(row: AtomRow, at: number, { role, value, to }: Atom): NumberReading {
   const isBehindAnd = /^(and )?(and a|and an|and one)$/.test(row.words.slice(Math.max(0, at - 2), at).join(" "))
-  const isTorn = at > 2 && isBehindAnd && !isEdgeGap(row.tokens[at - 3]!.after)
+  const isTorn = at > 1 && isBehindAnd && !(at > 2 && isEdgeGap(row.tokens[at - 3]!.after))
   const doubt = isTorn ? { candidates: [], because: "the number before the half was not heard" } : null
   return reading(at, to, String(value), { shape: "fraction", spoken: role === "half", doubt })
 }

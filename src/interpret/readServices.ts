@@ -2,15 +2,15 @@
  * Which parts an utterance picks: those its values belong to, and those it only names in order to go on with them. A
  * name that is merely close to a part's is asked about, never taken.
  */
-import Fuse from "fuse.js"
 import type { Fact } from "../facts/Fact"
 import type { Ask, Context } from "../facts/Interpretation"
-import { isBond, knownServices } from "../facts/Item"
+import { isBond } from "../facts/Item"
 import { repairMarks } from "./applyRepairs"
 import type { Mention } from "./assignSubjects"
 import type { Claim, ClaimDoubt } from "./Claim"
 import type { Clauses } from "./Clauses"
 import type { Language } from "./Language"
+import { openNearParts } from "./nearParts"
 import type { Utterance } from "./Utterance"
 
 interface Site {
@@ -21,16 +21,7 @@ interface Site {
   context: Context
 }
 
-/** Names a part may be called by, for near misses. */
-const names = knownServices.map((item) => ({ item, name: item.replaceAll("_", " ") }))
-/** 0.34 takes one wrong letter in four and no more; measured on the sound-alikes of the word lists. */
-const near = new Fuse(names, {
-  keys: ["name"],
-  threshold: 0.34,
-  distance: 4,
-  ignoreLocation: false,
-  includeScore: true,
-})
+const nearParts = openNearParts()
 
 /** Service facts, and a question when a name was only nearly heard. */
 export function readServices(site: Site): { facts: Fact[]; ask: Ask | null } {
@@ -144,11 +135,11 @@ function askNear({ utterance, claims, context }: Site): Ask | null {
     (_, at) => utterance.leftovers[at] === "unknown" || utterance.leftovers[at] === "neutral",
   )
   if (words.length === 0 || words.length > 2) return null
-  const found = near.search(words.join(" "))
+  const found = nearParts(words.join(" "))
   if (found.length === 0) return null
   return {
     kind: "service",
-    candidates: found.slice(0, 3).map((one) => one.item.item),
+    candidates: found.slice(0, 3),
     because: "that was close to the name of a part",
   }
 }
