@@ -4,12 +4,12 @@
  */
 import Dexie, { type Table } from "dexie"
 import { done, type Outcome, refuse } from "../facts/Outcome"
+import { isSamePlace, notThere } from "./isSamePlace"
 import { JobRow } from "./JobRow"
 import { LogLine } from "./LogLine"
 import { makeRowBy, plainRows, type RowMaker } from "./RowMaker"
 import { Source } from "./Source"
 import type { FoundRows, Store } from "./Store"
-import { isSamePlace, notThere } from "./strike"
 import { newestFirst } from "./summarise"
 import { takenUp } from "./takenUp"
 

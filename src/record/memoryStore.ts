@@ -1,11 +1,11 @@
 /** A store that forgets: for tests, the CLI, and browsers that refuse storage. Keeps the very contract of the others. */
 import { done, refuse } from "../facts/Outcome"
+import { isSamePlace, notThere } from "./isSamePlace"
 import type { JobRow } from "./JobRow"
 import type { LogLine } from "./LogLine"
 import { makeRowBy, plainRows, type RowMaker } from "./RowMaker"
 import type { Source } from "./Source"
 import type { Store } from "./Store"
-import { isSamePlace, notThere } from "./strike"
 import { newestFirst } from "./summarise"
 import { takenUp } from "./takenUp"
 

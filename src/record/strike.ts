@@ -28,13 +28,6 @@ export interface Strike {
   sound: { heard: string; start: number; end: number } | null
 }
 
-/** Why a store refuses to strike. */
-export const notThere = "That line is not stored on this device."
-
-/** Whether one line may take the place of the other: all that the log goes by is the same. */
-export const isSamePlace = (a: LogLine, b: LogLine): boolean =>
-  a.id === b.id && a.job === b.job && a.seq === b.seq && a.type === b.type && a.at === b.at
-
 /** The words of a line that can be struck, or null: what rules and questions rest on cannot. */
 export const strikableWords = (line: LogLine): string | null => {
   if (line.type === "heard") return line.heard.text

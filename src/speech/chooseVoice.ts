@@ -4,9 +4,8 @@
  */
 import { createAudioOut } from "./audioOut"
 import { createBrowserVoice } from "./browserVoice"
-import { createClipVoice } from "./clipVoice"
 import { type ChosenSpeaker, createSpeaker } from "./createSpeaker"
-import { loadVoicePack } from "./loadVoicePack"
+import { createLaterVoice } from "./laterVoice"
 import { usualVoiceSettings, type VoiceSettings } from "./VoiceSettings"
 
 export interface VoiceChoice {
@@ -26,7 +25,13 @@ export const chooseVoice = ({
     settings,
     voices: [
       createBrowserVoice({ synthesis, settings }),
-      createClipVoice({ audio, settings, load: () => loadVoicePack(packFolder) }),
+      createLaterVoice("built-in voice", async () => {
+        const [{ createClipVoice }, { loadVoicePack }] = await Promise.all([
+          import("./clipVoice"),
+          import("./loadVoicePack"),
+        ])
+        return createClipVoice({ audio, settings, load: () => loadVoicePack(packFolder) })
+      }),
       createBrowserVoice({ synthesis, settings, unlisted: true }),
     ],
   })

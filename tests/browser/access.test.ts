@@ -94,6 +94,33 @@ test("no fault under axe on any screen, in any theme", async () => {
   }
 })
 
+test("a whole job by keyboard alone: new job, sentences, yes, a warning kept with its reason, and the sign-off", async () => {
+  const profile = makeProfile()
+  const context = await launch({ profile, viewport: { width: 1280, height: 900 } })
+  try {
+    const page = context.pages()[0]!
+    await startByKeyboard(page)
+    await typeAll(page, ["pme", "supply neutral twenty five square", "water four square", "fourteen metres"])
+    await typeAll(page, ["keep it because the old one is replaced on thursday"])
+    await typeAll(page, ["gas ten square", "reading nought point nought three ohms"])
+    await page.getByLabel("Or type it").blur()
+    await page.keyboard.press("y")
+    await expect.poll(async () => recordOf(await storedLines(page))).toContain("gas resistance 0.03 Ω, tapped")
+    await page.getByRole("link", { name: "Sign off" }).focus()
+    await page.keyboard.press("Enter")
+    await page.getByRole("button", { name: "Sign off this job" }).press("Enter")
+    await page.getByRole("button", { name: "Yes, sign off" }).press("Enter")
+    await page.getByText(/Signed off .*, by the worker/).waitFor()
+    const lines = await storedLines(page)
+    expect(lines.find((line) => line.type === "kept")).toMatchObject({ reason: "the old one is replaced on thursday" })
+    const signed = lines.find((line) => line.type === "signed_off")
+    expect(signed?.type === "signed_off" && signed.undone.length).toBeGreaterThan(0)
+  } finally {
+    await context.close()
+    dropProfile(profile)
+  }
+})
+
 test("a warned value is put right and a reading confirmed by keyboard alone", async () => {
   const profile = makeProfile()
   const context = await launch({ profile })
