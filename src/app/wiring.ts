@@ -12,21 +12,12 @@ import { openRecording } from "../speech/recordingMicrophone"
 import { createSessionOf } from "./createSessionOf"
 import { createJobLead } from "./device/JobLead"
 import { followedPack } from "./followedPack"
+import { grammarFiles } from "./grammarFiles"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
 import type { Parts } from "./Parts"
+import { rowVersion } from "./rowVersion"
 import type { Session } from "./Session"
-
-const grammarFiles = import.meta.glob<string>("../../grammars/**/*.{jsgf,tsv,txt}", {
-  query: "?raw",
-  import: "default",
-  eager: true,
-})
-
-/** Keyed by the path inside `grammars/`, as the interpreter takes them. */
-const grammars = Object.fromEntries(
-  Object.entries(grammarFiles).map(([path, text]) => [path.replace("../../grammars/", ""), text]),
-)
 
 const assets = { ear: "./ear/", sample: "./samples/bakery.wav" }
 
@@ -44,7 +35,7 @@ const deviceName = (): string => {
 
 /** The interpreter, and what the loop and the office share. */
 const createTools = () => {
-  const interpreter = createInterpreter(grammars)
+  const interpreter = createInterpreter(grammarFiles)
   const checker = createChecker(findPack(followedPack.id)!)
   const tools: Tools = {
     interpret: (heard, context) => interpreter.interpret(heard, context),
@@ -54,9 +45,8 @@ const createTools = () => {
   return { interpreter, tools }
 }
 
-/** Both sides write rows, so that the office's list is right whichever of them wrote last. */
-const createStore = ({ check }: Tools) =>
-  createIndexedDbStore("bothhands", createRowMaker(check, import.meta.env.VITE_RULES))
+/** All sides write rows, so that the office's list is right whichever of them wrote last. */
+const createStore = ({ check }: Tools) => createIndexedDbStore("bothhands", createRowMaker(check, rowVersion))
 
 /** What the office works with. */
 export const createDesk = (): Desk => {

@@ -3,28 +3,14 @@
  * share one recogniser, since each new one costs a third of a second and memory that never comes back.
  */
 import { readFileSync } from "node:fs"
-import { v7 } from "uuid"
 import { escapeText, writeClock } from "../exports/writeCues"
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { Heard } from "../facts/Heard"
 import type { Context, Interpretation } from "../facts/Interpretation"
-import { done, type Outcome, refuse } from "../facts/Outcome"
-import { createEarStream, type UtteranceEar } from "../speech/earStream"
+import { type Outcome, refuse } from "../facts/Outcome"
+import type { UtteranceEar } from "../speech/earStream"
+import { hearWav } from "../speech/hearSound"
 import type { Recogniser } from "../speech/recogniser"
-import { readWav } from "./readWav"
-
-/** Everything that one recording says, in order. The grammar must have been taken before. */
-export const hearWav = (bytes: Uint8Array, ear: UtteranceEar, newId: () => string = () => v7()): Outcome<Heard[]> => {
-  const sound = readWav(bytes)
-  if (!sound.ok) return sound
-  const { samples, rateHz } = sound.value
-  const stream = createEarStream(ear, newId)
-  // Second by second, so that an hour of sound does not need several hours' worth of memory.
-  const heards: Heard[] = []
-  for (let at = 0; at < samples.length; at += rateHz)
-    heards.push(...stream.push(samples.subarray(at, at + rateHz), rateHz).map((one) => one.heard))
-  return done([...heards, ...stream.finish().map((one) => one.heard)])
-}
 
 export interface HearOrder {
   files: readonly string[]

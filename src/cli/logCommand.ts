@@ -4,9 +4,9 @@ import { extname } from "node:path"
 import type { Heard } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { writeJobFile } from "../record/jobFile"
-import { type OnFault, readTranscript, type TranscriptKind } from "../speech/readTranscript"
+import { hearWav } from "../speech/hearSound"
+import { type OnFault, readTranscript, type TranscriptKind, transcriptKinds } from "../speech/readTranscript"
 import type { Console, ExitStatus } from "./Console"
-import { hearWav } from "./hearFiles"
 import { logHeard, printRun } from "./logFile"
 import { type LoopTools, loadLoopTools } from "./loopTools"
 import { openEar } from "./openEar"
@@ -20,8 +20,6 @@ export interface LogCommandOptions {
   pack: string
 }
 
-const transcriptKinds = ["vtt", "srt", "txt", "jsonl"]
-
 const hearRecording = async (file: string, tools: LoopTools): Promise<Outcome<Heard[]>> => {
   const bytes = await readBytes(file)
   if (!bytes.ok) return bytes
@@ -34,7 +32,8 @@ const hearRecording = async (file: string, tools: LoopTools): Promise<Outcome<He
 const readHeards = async (file: string, tools: LoopTools, onFault: OnFault): Promise<Outcome<Heard[]>> => {
   const kind = extname(file).slice(1).toLowerCase()
   if (kind === "wav") return hearRecording(file, tools)
-  if (!transcriptKinds.includes(kind)) return refuse(`I read ${transcriptKinds.join(", ")} and wav, not "${kind}".`)
+  if (!(transcriptKinds as readonly string[]).includes(kind))
+    return refuse(`I read ${transcriptKinds.join(", ")} and wav, not "${kind}".`)
   const text = await readText(file)
   return text.ok ? readTranscript(text.value, kind as TranscriptKind, onFault) : text
 }

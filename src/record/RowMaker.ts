@@ -6,7 +6,7 @@ import { summarise } from "./summarise"
 export interface RowMaker {
   /** Changes whenever the same log may give another row; rows of another version are made anew. */
   version: string
-  /** Null for a log that does not say where the job is. */
+  /** Null for a log without a line. */
   make(lines: readonly LogLine[]): JobRow | null
 }
 

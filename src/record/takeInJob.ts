@@ -105,7 +105,13 @@ export const takeInJob = async (store: Store, { name, text, at }: FileOrder): Pr
   }
   const added = await store.append(lines, [from])
   if (!added.ok) return added
-  const opened = [...before, ...lines].find((line) => line.type === "job_opened")
-  const taken = { job, place: opened?.place ?? null, fresh, known: lines.length - fresh }
+  // A line that another job has under the same id is passed over by the store: it was changed, or its job was.
+  const after = (await store.read(job)).lines
+  const missed = linesAfter - after.length
+  if (after.length === 0) return refuse("All of its lines have the ids of lines of another job. None was taken in.")
+  if (missed > 0)
+    faults.push(`${count(missed, "One line has the id", "lines have the ids")} of another job's and was left out.`)
+  const opened = after.find((line) => line.type === "job_opened")
+  const taken = { job, place: opened?.place ?? null, fresh: fresh - missed, known: lines.length - fresh }
   return done({ ...taken, copyOf: parting ? read.value.job : null, faults })
 }

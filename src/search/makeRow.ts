@@ -18,7 +18,7 @@ import { splitWords } from "./splitWords"
 
 type Check = (situation: Situation) => Checked
 
-/** Null for a log that does not say where the job is. */
+/** Null for a log without a line. */
 export const makeRow = (lines: readonly LogLine[], check: Check): JobRow | null => {
   const summary = summarise(lines)
   if (!summary) return null

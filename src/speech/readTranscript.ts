@@ -12,7 +12,9 @@ export const mostCharacters = 5_000_000
 /** No one utterance is longer, and none lies a week after the beginning. */
 const [mostLetters, mostSeconds] = [20_000, 7 * 86_400]
 
-export type TranscriptKind = "vtt" | "srt" | "txt" | "jsonl"
+/** How the names of transcripts end. */
+export const transcriptKinds = ["vtt", "srt", "txt", "jsonl"] as const
+export type TranscriptKind = (typeof transcriptKinds)[number]
 
 const toHeard = (text: string, start: number, end: number, index: number): Heard => ({
   id: `line-${index + 1}`,

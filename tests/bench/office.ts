@@ -6,6 +6,7 @@
  */
 import { existsSync } from "node:fs"
 import type { Page } from "playwright-core"
+import { followedPack } from "../../src/app/followedPack"
 import { rulesVersion } from "../../src/app/rulesVersion"
 import { dropProfile, launch, makeProfile, serveApp } from "../browser/openApp"
 import { makeTemplates, placeOf, type Template } from "./madeUpJobs"
@@ -13,6 +14,8 @@ import { makeTemplates, placeOf, type Template } from "./madeUpJobs"
 const jobs = Number(process.env.JOBS ?? 10_000)
 const linesEach = 200
 const atOnce = 100
+/** As the page stamps its rows. */
+const rowVersion = `${rulesVersion()} ${followedPack.id}`
 
 const queries = [
   "gas",
@@ -75,7 +78,7 @@ export const seed = async ({ from, places, templates, version }: Batch): Promise
 
 const fill = async (page: Page): Promise<void> => {
   const templates = makeTemplates(40, linesEach)
-  const version = rulesVersion()
+  const version = rowVersion
   for (let from = 0; from < jobs; from += atOnce) {
     const places = Array.from({ length: Math.min(atOnce, jobs - from) }, (_, index) => placeOf(from + index))
     await page.evaluate(seed, { from, places, templates, version })
@@ -99,7 +102,7 @@ const restamp = (page: Page): Promise<void> =>
       writing.oncomplete = () => fulfil()
     })
     database.close()
-  }, rulesVersion())
+  }, rowVersion)
 
 /** Milliseconds from the reload until the count of all jobs and a first row stand on the page. */
 const measureList = async (page: Page): Promise<number> => {

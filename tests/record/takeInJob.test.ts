@@ -141,3 +141,13 @@ test("lines of another job, and two lines in one place, are left out and told", 
     "One line stood in a place that was taken and left out.",
   ])
 })
+
+test("a job whose lines are another job's under a new name is not taken for a new one", async () => {
+  const store = await storeWith(shared)
+  const renamed = shared.map((line) => ({ ...line, job: "hall" }))
+  const taken = await takeInJob(store, { name: "job.jsonl", text: writeJobFile(renamed), at })
+  expect(taken).toEqual({ ok: false, because: expect.stringContaining("None was taken in") })
+  const added = [...renamed, ...stampLines([waterReading(0.05)], "hall", 2)]
+  const again = await take(store, writeJobFile(added))
+  expect(again).toMatchObject({ fresh: 1, faults: [expect.stringContaining("2 lines have the ids")] })
+})

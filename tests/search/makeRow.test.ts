@@ -40,8 +40,10 @@ test("a value that was taken back is not in the row; one that waits for a yes is
   expect(makeRow(lines, nothing)?.parts[0]).not.toHaveProperty("mm2")
 })
 
-test("a log without its first line has no row", () => {
-  expect(makeRow(stampLines([waterSize(10)]), nothing)).toBeNull()
+test("a job whose first line is lost is still listed, and is in nobody's hand", () => {
+  const row = makeRow(stampLines([waterSize(10)], "bakery", 1), nothing)
+  expect(row).toMatchObject({ job: "bakery", place: expect.stringContaining("not known"), inHand: false, lines: 1 })
+  expect(makeRow([], nothing)).toBeNull()
 })
 
 test("stops and warnings are counted as the rules find them, and a kept one apart", () => {

@@ -5,8 +5,8 @@ import { beforeAll, describe, expect, test } from "vitest"
 import { makeNoise, noiseKinds } from "../../src/cli/makeNoise"
 import { makeRecording, type Recording, type RecordingScript, readScript } from "../../src/cli/makeRecording"
 import { readVoiceWords } from "../../src/cli/readVoiceWords"
-import { readWav } from "../../src/cli/readWav"
 import { levelOf } from "../../src/cli/trimSpeech"
+import { readWav } from "../../src/speech/readWav"
 
 const text = readFileSync("tests/speech/short.script.yaml", "utf8")
 const spellings = readVoiceWords(readFileSync("grammars/en-GB/voiceWords.txt", "utf8"))

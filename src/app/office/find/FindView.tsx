@@ -2,6 +2,8 @@
 import { type RefObject, useDeferredValue, useEffect, useRef, useState, useSyncExternalStore } from "react"
 import { Brand } from "../../parts/Brand"
 import type { Desk } from "../Desk"
+import { TakeInPanel } from "../takeIn/TakeInPanel"
+import { takeInOf } from "../takeIn/takeInOf"
 import { JobTable } from "./JobTable"
 import { type Register, registerOf } from "./Register"
 import { SearchBox } from "./SearchBox"
@@ -100,6 +102,7 @@ export const FindView = ({ desk }: { desk: Desk }) => {
           Start page
         </a>
       </header>
+      <TakeInPanel takeIn={takeInOf(desk.store, () => void register.refresh())} />
       <Found desk={desk} register={register} />
     </main>
   )

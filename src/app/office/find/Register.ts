@@ -117,8 +117,9 @@ const isSame = (one: JobRow | undefined, other: JobRow) =>
 
 const faultsByJob = (sources: readonly Source[]): Map<string, string[]> => {
   const faults = new Map<string, string[]>()
+  // Of a file that brought nothing new, nothing can be wrong here.
   for (const one of sources)
-    if (one.faults.length > 0) faults.set(one.job, [...(faults.get(one.job) ?? []), ...one.faults])
+    if (one.faults.length > 0 && one.lines > 0) faults.set(one.job, [...(faults.get(one.job) ?? []), ...one.faults])
   return faults
 }
 

@@ -87,7 +87,7 @@ export const SearchBox = (props: SearchBoxProps) => {
   const { text, query, order, box, setText, setOrder } = props
   const id = useId()
   return (
-    <search className="find-search">
+    <section className="find-search" aria-label="Find jobs">
       <div className="find-fields">
         <div className="find-words">
           <label htmlFor={`${id}-words`}>Find jobs by place, day, part, value, finding or words said</label>
@@ -117,6 +117,6 @@ export const SearchBox = (props: SearchBoxProps) => {
       <Chips {...props} />
       <NotUnderstood query={query} />
       {text === "" && <Examples {...props} />}
-    </search>
+    </section>
   )
 }

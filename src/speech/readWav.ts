@@ -2,7 +2,7 @@
  * Sound out of a WAV file of any common kind: 8 to 32 bits, whole numbers or floats, A-law and µ-law, any rate, any
  * number of channels (their mean is taken). A file cut off in the middle gives what is there.
  */
-import wavefile from "wavefile"
+import * as wavefile from "wavefile"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 
 export interface Sound {
@@ -10,6 +10,10 @@ export interface Sound {
   samples: Float32Array
   rateHz: number
 }
+
+/** Node gets the package's CommonJS build, whose exports stand in `default`; bundlers get its modules. */
+const exported: { default?: typeof wavefile } & Partial<typeof wavefile> = { ...wavefile }
+const { WaveFile } = (exported.default ?? exported) as typeof wavefile
 
 /** What stands for silence, and for full scale above it, by bits a sample. */
 const spanOf: Record<string, { offset: number; scale: number }> = {
@@ -32,7 +36,7 @@ export const readWav = (bytes: Uint8Array): Outcome<Sound> => {
   if (!["RIFF", "RIFX", "RF64"].includes(tag(0)) || tag(8) !== "WAVE") return refuse("the file is not a WAV file")
   if (bytes.length < leastBytes) return refuse("the file ends within its header")
   try {
-    const file = new wavefile.WaveFile(bytes)
+    const file = new WaveFile(bytes)
     const { sampleRate, numChannels } = file.fmt as { sampleRate: number; numChannels: number }
     if (sampleRate < leastRate || sampleRate > mostRate)
       return refuse(`its rate of ${sampleRate} Hz is no rate of speech`)

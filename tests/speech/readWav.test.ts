@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from "vitest"
 import wavefile from "wavefile"
-import { readWav } from "../../src/cli/readWav"
+import { readWav } from "../../src/speech/readWav"
 
 const rateHz = 16_000
 const tone = Float32Array.from({ length: rateHz / 4 }, (_, n) => 0.5 * Math.sin((2 * Math.PI * 400 * n) / rateHz))

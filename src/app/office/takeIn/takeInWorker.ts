@@ -1,0 +1,65 @@
+/**
+ * The worker that takes files in: reading, checking hashes, hearing, the loop and the storing all happen here, so that the
+ * page stays quick. It is ended to stop it; a file's lines are stored in one stroke, so nothing is ever half there.
+ */
+import "../../zodWithoutEval"
+// The reader of captions looks for a document to tell a page from a server, so it has to come before the stand-in.
+import "../../../speech/readTranscript"
+import "../../../speech/standInDocument"
+import { done, type Outcome } from "../../../facts/Outcome"
+import { createInterpreter } from "../../../interpret/createInterpreter"
+import { createIndexedDbStore } from "../../../record/indexedDbStore"
+import { createChecker } from "../../../rules/createChecker"
+import { findPack } from "../../../rules/packs"
+import { createRowMaker } from "../../../search/makeRow"
+import { loadEngine } from "../../../speech/engine"
+import { loadEarFiles } from "../../../speech/loadEarFiles"
+import { createRecogniser, type Recogniser } from "../../../speech/recogniser"
+import { followedPack } from "../../followedPack"
+import { grammarFiles } from "../../grammarFiles"
+import { localNow } from "../../localNow"
+import { rowVersion } from "../../rowVersion"
+import { refusedFile } from "./TakenFile"
+import { type TakeInTools, takeInFile } from "./takeInFile"
+import type { FromTaker, ToTaker } from "./takeInMessages"
+
+const interpreter = createInterpreter(grammarFiles)
+const checker = createChecker(findPack(followedPack.id)!)
+const store = createIndexedDbStore("bothhands", createRowMaker(checker.check, rowVersion))
+const tell = (message: FromTaker) => self.postMessage(message)
+
+let ear: Recogniser | null = null
+
+const openEar = async (address: string): Promise<Outcome<Recogniser>> => {
+  if (ear) return done(ear)
+  const [engine, files] = await Promise.all([loadEngine(), loadEarFiles(address)])
+  if (!files.ok) return files
+  const opened = createRecogniser(engine, files.value)
+  const taken = opened.take(interpreter.earGrammar({}))
+  if (!taken.ok) return taken
+  ear = opened
+  return done(opened)
+}
+
+const toolsFor = (address: string): TakeInTools => ({
+  store,
+  tools: {
+    interpret: (heard, context) => interpreter.interpret(heard, context),
+    check: (situation) => checker.check(situation),
+  },
+  now: localNow,
+  pack: followedPack.id,
+  openEar: () => openEar(address),
+  told: (part) => tell({ tell: "part", part }),
+})
+
+self.addEventListener("message", async ({ data }: MessageEvent<ToTaker>) => {
+  const { name, file, ear: address, sound } = data
+  try {
+    const bytes = new Uint8Array(await file.arrayBuffer())
+    const content = { file: name, bytes, changedMs: file.lastModified }
+    tell({ tell: "taken", taken: await takeInFile(toolsFor(address), content, sound) })
+  } catch {
+    tell({ tell: "taken", taken: [refusedFile(name, "The file could not be read.")] })
+  }
+})
