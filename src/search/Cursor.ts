@@ -1,5 +1,8 @@
 /** A place in a query that moves on over what is read. Patterns are tried at the place itself and end at a word's end. */
 export class Cursor {
+  /** Patterns are few and tried at every word; making one anew each time took most of the time of a search. */
+  private static readonly made = new Map<string, RegExp>()
+
   constructor(
     /** Lower case, as long as the text it stands for. */
     readonly text: string,
@@ -8,7 +11,9 @@ export class Cursor {
 
   /** Moves over the pattern and the space behind it, or stays and gives null. */
   take(pattern: string): RegExpExecArray | null {
-    const whole = new RegExp(`(?:${pattern})(?![\\p{L}\\p{N}])\\s*`, "uy")
+    const known = Cursor.made.get(pattern)
+    const whole = known ?? new RegExp(`(?:${pattern})(?![\\p{L}\\p{N}])\\s*`, "uy")
+    if (!known) Cursor.made.set(pattern, whole)
     whole.lastIndex = this.at
     const match = whole.exec(this.text)
     if (match) this.at += match[0].length
