@@ -14,7 +14,7 @@ import { writeJobFile } from "../../src/record/jobFile"
 import { hearWav } from "../../src/speech/hearSound"
 import { bakeryRecord } from "../bakery"
 import { realInterpreter } from "../realTools"
-import { opened, stampLines, waterReading, waterSize } from "../record/someLines"
+import { entry, opened, stampLines, waterReading, waterSize } from "../record/someLines"
 import { recordOf } from "../recordOf"
 import { dropProfile, launch, makeProfile, type ServedApp, serveApp, storedLines } from "./openApp"
 
@@ -57,7 +57,8 @@ const takeIn = async (page: Page, paths: string[], sum: RegExp) => {
   await page.locator(".take-in-done", { hasText: sum }).waitFor({ timeout: 90_000 })
 }
 
-const lines = stampLines([opened, waterSize(4), waterReading(0.03)])
+const waterLength = entry({ kind: "length", value: 8, unit: "m", subject: "water" })
+const lines = stampLines([opened, waterSize(4), waterReading(0.03), waterLength])
 const job = writeJobFile(lines)
 /** The same job, carried on with by another device. */
 const fork = writeJobFile([...lines.slice(0, 2), { ...stampLines([waterSize(10)], "bakery", 2)[0]!, id: "phone-2" }])
@@ -149,6 +150,10 @@ test.each(["light", "dark"] as const)("no fault under axe, %s, wide and narrow",
     await page.locator(".find-words input").fill("water under 10 over 7")
     await page.locator(".find-chip").waitFor()
     expect(await faults(), "found").toEqual([])
+    await page.getByRole("button", { name: "Show readings as charts" }).click()
+    await page.getByText("The same as a table").click()
+    expect(await faults(), "charts").toEqual([])
+    await page.getByRole("button", { name: "Show the list" }).click()
     await page.setViewportSize({ width: 390, height: 844 })
     expect(await faults(), "found on a phone").toEqual([])
   }, colorScheme),

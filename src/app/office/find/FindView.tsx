@@ -1,6 +1,8 @@
 /** The office's first screen: every job on this device, searched by plain words. */
 import { type RefObject, useDeferredValue, useEffect, useRef, useState, useSyncExternalStore } from "react"
+import type { JobRow } from "../../../record/JobRow"
 import { Brand } from "../../parts/Brand"
+import { useOpened } from "../../parts/useOpened"
 import type { Desk } from "../Desk"
 import { TakeInPanel } from "../takeIn/TakeInPanel"
 import { takeInOf } from "../takeIn/takeInOf"
@@ -15,6 +17,14 @@ const Count = ({ found, all, toRenew }: { found: number; all: number; toRenew: n
     {toRenew > 0 && <span className="quiet"> {toRenew} are still being looked through; what is found may change.</span>}
   </p>
 )
+
+/** Fetched when first asked for. */
+const Charts = ({ rows }: { rows: readonly JobRow[] }) => {
+  const charts = useOpened(() => import("../charts/ChartsView"))
+  if (charts === null) return <p role="status">Drawing the charts.</p>
+  if (charts === "failed") return <p role="alert">The charts could not be loaded. Load the page again.</p>
+  return <charts.ChartsView rows={rows} />
+}
 
 const useSearch = (register: Register, now: () => string) => {
   useSyncExternalStore(register.subscribe, register.snapshot)
@@ -52,15 +62,21 @@ const Jobs = ({ register, now }: { register: Register; now: () => string }) => {
   const box = useRef<HTMLInputElement>(null)
   const enter = useRef(() => {})
   useKeys(box, enter)
+  const [charts, setCharts] = useState(false)
   const { rows } = search
   return (
     <>
       <SearchBox {...search} box={box} />
-      <Count found={rows.length} all={register.finder.size} toRenew={toRenew} />
+      <div className="find-sum">
+        <Count found={rows.length} all={register.finder.size} toRenew={toRenew} />
+        <button type="button" className="small-button" onClick={() => setCharts(!charts)}>
+          {charts ? "Show the list" : "Show readings as charts"}
+        </button>
+      </div>
       {rows.length === 0 && register.finder.size > 0 && (
         <p>No job is like that. Take out a condition above, or put other words in quotation marks.</p>
       )}
-      {rows.length > 0 && (
+      {rows.length > 0 && !charts && (
         <JobTable
           rows={rows}
           current={register.opened}
@@ -72,6 +88,7 @@ const Jobs = ({ register, now }: { register: Register; now: () => string }) => {
           enter={enter}
         />
       )}
+      {rows.length > 0 && charts && <Charts rows={rows} />}
     </>
   )
 }
