@@ -10,9 +10,9 @@ import type { EarState, Listener } from "../../src/speech/Listener"
 export interface ListenerUnderTest {
   listener: Listener
   /** Somebody says this, and is silent for two seconds after it. */
-  say(text: "yes" | "no" | "water bond sixteen square"): void
+  say(text: "yes" | "no" | "water bond sixteen square"): void | Promise<void>
   /** Nobody says anything for so long. */
-  pause(seconds: number): void
+  pause(seconds: number): void | Promise<void>
 }
 
 const jsgf = `#JSGF V1.0;
@@ -40,18 +40,18 @@ export const describeListener = (name: string, make: () => Promise<ListenerUnder
     const begin = async () => {
       expect(await ear.listener.prepare(grammar)).toMatchObject({ ok: true })
       expect(await start()).toMatchObject({ ok: true })
-      ear.pause(1)
+      await ear.pause(1)
     }
 
     test("it does not start before it has a grammar", async () => {
       expect(await start()).toMatchObject({ ok: false })
-      ear.say("yes")
+      await ear.say("yes")
       expect(heard).toEqual([])
     })
 
     test("each utterance is handed over once, in order, well formed, with its place in time", async () => {
       await begin()
-      for (const text of ["yes", "water bond sixteen square", "no"] as const) ear.say(text)
+      for (const text of ["yes", "water bond sixteen square", "no"] as const) await ear.say(text)
       expect(texts()).toEqual(["yes", "water bond sixteen square", "no"])
       for (const one of heard) expect(Heard.parse(one)).toEqual(one)
       expect(new Set(heard.map((one) => one.id)).size).toBe(3)
@@ -62,29 +62,29 @@ export const describeListener = (name: string, make: () => Promise<ListenerUnder
 
     test("silence is no utterance", async () => {
       await begin()
-      ear.pause(10)
+      await ear.pause(10)
       expect(heard).toEqual([])
     })
 
     test("while deaf nothing is handed over, and the first word after the margin is not lost", async () => {
       await begin()
       ear.listener.deafen()
-      ear.say("no")
+      await ear.say("no")
       ear.listener.undeafen(300)
       expect(texts()).toEqual([])
-      ear.pause(0.5)
-      ear.say("yes")
+      await ear.pause(0.5)
+      await ear.say("yes")
       expect(texts()).toEqual(["yes"])
     })
 
     test("after the stop nothing is handed over; it can be started again", async () => {
       await begin()
       await ear.listener.stop()
-      ear.say("yes")
+      await ear.say("yes")
       expect(texts()).toEqual([])
       expect(await start()).toMatchObject({ ok: true })
-      ear.pause(1)
-      ear.say("no")
+      await ear.pause(1)
+      await ear.say("no")
       expect(texts()).toEqual(["no"])
     })
 
@@ -92,16 +92,16 @@ export const describeListener = (name: string, make: () => Promise<ListenerUnder
       await begin()
       const refused = await ear.listener.prepare(unsayable)
       expect(refused).toMatchObject({ ok: false, because: expect.stringMatching(/^[A-Z].*\.$/) })
-      ear.say("no")
+      await ear.say("no")
       expect(texts()).toEqual([])
       expect(await ear.listener.prepare(grammar)).toMatchObject({ ok: true })
-      ear.say("yes")
+      await ear.say("yes")
       expect(texts()).toEqual(["yes"])
     })
 
     test("it says what it is doing", async () => {
       await begin()
-      ear.say("yes")
+      await ear.say("yes")
       ear.listener.deafen()
       ear.listener.undeafen(0)
       await ear.listener.stop()
@@ -115,7 +115,7 @@ export const describeListener = (name: string, make: () => Promise<ListenerUnder
     test("released, it is gone for good", async () => {
       await begin()
       await ear.listener.release()
-      ear.say("yes")
+      await ear.say("yes")
       expect(texts()).toEqual([])
       expect(await ear.listener.prepare(grammar)).toMatchObject({ ok: false })
     })
