@@ -39,6 +39,8 @@ afterEach(async () => {
 
 /** Goes down the list by key until the row of that name has the focus. */
 const goTo = async (name: string) => {
+  // A line is on disk a moment before the panel closes, and until then keys are words in its fields.
+  await page.locator(".desk-panel").waitFor({ state: "detached" })
   await page.keyboard.press("Home")
   for (let rows = 0; rows < 60; rows++) {
     const here = await page.evaluate(() => document.activeElement?.querySelector(".point-name")?.textContent)
