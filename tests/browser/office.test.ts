@@ -119,6 +119,7 @@ test("signed by keys, a change takes the signature off and says so", async () =>
   await page.keyboard.press("Enter")
   await expect.poll(async () => project(await storedLines(page)).signatures).toMatchObject([{ name: "A. Example" }])
   await page.keyboard.press("Escape")
+  await page.getByRole("dialog").waitFor({ state: "detached" })
   await page.getByText("Signed: did the work").waitFor()
   await goTo("Gas, length")
   await page.keyboard.press("e")
@@ -162,7 +163,11 @@ const faultsOf = async () => {
   return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(" ")).join("; ")}`)
 }
 
-const closeDialog = () => page.keyboard.press("Escape")
+/** Closes a panel or a dialog, and waits until it is gone: a key that comes with its end belongs to nobody. */
+const closeAll = async () => {
+  await page.keyboard.press("Escape")
+  await page.locator(".desk-panel, dialog").waitFor({ state: "detached" })
+}
 
 test.each(["light", "dark"] as const)("no fault under axe at the desk, %s", async (colorScheme) => {
   await openDesk(colorScheme)
@@ -172,13 +177,13 @@ test.each(["light", "dark"] as const)("no fault under axe at the desk, %s", asyn
     await page.keyboard.press(key)
     await page.locator(".desk-panel").waitFor()
     expect(await faultsOf(), `panel ${key}`).toEqual([])
-    await closeDialog()
+    await closeAll()
   }
   for (const key of ["s", "d", "?"]) {
     await page.keyboard.press(key)
     await page.getByRole("dialog").waitFor()
     expect(await faultsOf(), `dialog ${key}`).toEqual([])
-    await closeDialog()
+    await closeAll()
   }
   await page.getByRole("button", { name: /The log/ }).click()
   expect(await faultsOf(), "the log").toEqual([])

@@ -38,7 +38,13 @@ const usePlaces = ({ point, choose, beside }: Points, leave: () => void) => {
   // What was in hand may have another key once it is put right, so the focus goes by the latest drawing.
   const inHand = useRef<string | null>(null)
   inHand.current = point?.key ?? null
-  const later = (act: () => void) => void setTimeout(act, 0)
+  // One move of the focus at most is on its way: a key pressed meanwhile must not find it taken away again.
+  const onItsWay = useRef<number | undefined>(undefined)
+  const stay = () => window.clearTimeout(onItsWay.current)
+  const later = (act: () => void) => {
+    stay()
+    onItsWay.current = window.setTimeout(act, 0)
+  }
   const closePanel = () => {
     setPanel(null)
     later(() => focusRow(inHand.current))
@@ -46,6 +52,7 @@ const usePlaces = ({ point, choose, beside }: Points, leave: () => void) => {
   const move = (key: string | null) => {
     if (key === null) return
     choose(key)
+    stay()
     // At once, so that keys pressed one upon the other each move one row.
     focusRow(key)
   }
@@ -64,6 +71,7 @@ const usePlaces = ({ point, choose, beside }: Points, leave: () => void) => {
   }
   const show = (wanted: Panel | null) => {
     if (wanted === null) return closePanel()
+    stay()
     setPanel(wanted)
     setSide("detail")
   }
