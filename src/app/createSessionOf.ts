@@ -1,6 +1,7 @@
 /** A session out of its parts: the loop, the voice, the ear and the store behind one snapshot for the screen. */
 import { v7 } from "uuid"
 import type { Heard } from "../facts/Heard"
+import { typedHeard } from "../facts/typedHeard"
 import type { LogLine } from "../record/LogLine"
 import type { JobSummary } from "../record/Store"
 import { AlarmBell } from "./AlarmBell"
@@ -15,7 +16,6 @@ import type { Parts } from "./Parts"
 import type { Session, SessionView } from "./Session"
 import { preferenceKeys, preferencesOf } from "./settings/Settings"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
-import { typedHeard } from "./typedHeard"
 
 class LiveSession implements Session {
   readonly settings: SettingsKeeper
@@ -98,7 +98,7 @@ class LiveSession implements Session {
     if (this.role === "leads") void this.loop.take(event)
   }
 
-  type: Session["type"] = (words) => this.take(typedHeard(words))
+  type: Session["type"] = (words) => this.take(typedHeard(v7(), words, performance.now() / 1000))
 
   newJob: Session["newJob"] = (place) => {
     // The ear pack loads while the opening words are spoken; the microphone opens after them.

@@ -7,6 +7,7 @@ import type { Item } from "../facts/Item"
 import type { Draft, LogLine } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { reopeningFor } from "../record/reopening"
+import { stampLine } from "../record/stampLine"
 import { assumedInstrument, toSituation } from "../record/toSituation"
 import { contextOf } from "./contextOf"
 import type { DialogueState } from "./DialogueState"
@@ -68,7 +69,7 @@ export class Turn {
   private put(draft: Draft): string {
     const { job, device, by, record } = this.state
     const id = this.tools.newId()
-    const line = { v: 1, id, job: job ?? "", at: this.at, by, device, seq: record.nextSeq, ...draft } as LogLine
+    const line = stampLine(draft, { id, job: job ?? "", at: this.at, by, device, seq: record.nextSeq })
     this.lines.push(line)
     this.set({ record: applyLine(record, line) })
     return id

@@ -9,6 +9,7 @@ import type { AcceptedHow, Origin } from "../record/LogLine"
 import { slotOf } from "../record/slotOf"
 import { askFor } from "./askFor"
 import { capital } from "./capital"
+import { type OwnQuestion, ownQuestion } from "./ownQuestion"
 import { readOn, stopReading } from "./readAloud"
 import { sayFacts } from "./sayFacts"
 import { signOff } from "./signOff"
@@ -35,7 +36,7 @@ export const settle = (turn: Turn): void => {
 }
 
 /** A yes to a question of the loop's own. */
-const ownYes: Readonly<Record<string, (turn: Turn) => void>> = {
+const ownYes: Readonly<Record<OwnQuestion, (turn: Turn) => void>> = {
   sign_off: signOff,
   start_over: startOver,
   read_on: readOn,
@@ -43,8 +44,8 @@ const ownYes: Readonly<Record<string, (turn: Turn) => void>> = {
 
 const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | null): void => {
   const { question, readBack } = turn.state
-  const own = ownYes[question?.kind ?? ""]
-  if (own) return own(turn)
+  const own = ownQuestion(question?.kind)
+  if (own) return ownYes[own](turn)
   const proposed = question?.candidates.length === 1 ? question.candidates[0] : undefined
   if (proposed) {
     settle(turn)

@@ -20,15 +20,19 @@ export const setChecks = (turn: Turn, every: number | undefined): void => {
   turn.say(`Every ${sayMinutes(every)} without a word from you, I ask. It is a reminder and no safety device.`)
 }
 
-/** Ends the check-ins; says so only when there were any. */
-export const stopChecks = (turn: Turn): void => {
+/** Ends the check-ins without a word; tells whether there were any. */
+export const endChecks = (turn: Turn): boolean => {
   const { everyMinutes, phase } = turn.state.loneWorker
-  if (everyMinutes === null) return turn.say("Nobody is being checked on.")
+  if (everyMinutes === null) return false
   turn.set({ loneWorker: notChecked })
   turn.add({ type: "check_in", state: "stopped" })
   if (phase === "alarm") turn.alarm(false)
-  turn.say("I no longer ask after you.")
+  return true
 }
+
+/** Ends the check-ins at the worker's wish. */
+export const stopChecks = (turn: Turn): void =>
+  turn.say(endChecks(turn) ? "I no longer ask after you." : "Nobody is being checked on.")
 
 const sound = (turn: Turn): void => {
   turn.add({ type: "check_in", state: "alarm" })

@@ -2,10 +2,6 @@
  * Check-ins for somebody who works alone, as a machine driven only by the times that events carry. It is a reminder and
  * no safety device: it hears nothing while the page is shut, and it cannot send anything by itself.
  */
-import { z } from "zod"
-
-/** Minutes between two check-ins that a worker may choose. What is right follows from his own risk assessment. */
-export const EveryMinutes = z.number().int().min(1).max(240)
 
 /** How long a question may go unanswered before it is asked again louder, and then before the alarm. */
 export const answerWithinMs = 30_000

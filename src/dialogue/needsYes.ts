@@ -3,10 +3,7 @@
  * that was unsure; a routine fact may go unchallenged.
  */
 import type { RecordedFact } from "../facts/Fact"
-import type { Heard } from "../facts/Heard"
-
-/** Below this margin the ear itself was not sure. See `src/speech` for how margins are made. */
-export const sureMargin = 1
+import { type Heard, sureMargin } from "../facts/Heard"
 
 export const needsYes = (fact: RecordedFact, heard: Heard | null): boolean => {
   // The name of a part is read back with every value that is put under it, and those values carry the doubt.

@@ -2,7 +2,12 @@
 import type { Item } from "../facts/Item"
 import type { Turn } from "./Turn"
 
-export type OwnQuestion = "read_on" | "sign_off" | "start_over"
+const ownQuestions = ["read_on", "sign_off", "start_over"] as const
+export type OwnQuestion = (typeof ownQuestions)[number]
+
+/** The kind of a question where it is one of these. */
+export const ownQuestion = (kind: string | undefined): OwnQuestion | undefined =>
+  ownQuestions.find((own) => own === kind)
 
 /** Asks aloud and keeps the question open. The words must not hold one that answers it. */
 export const askOwn = (turn: Turn, kind: OwnQuestion, words: string, item: Item | null = null): void => {

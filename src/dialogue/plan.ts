@@ -1,7 +1,6 @@
 /** What a plan still wants of a job: the source of "what's left" and "what next". */
-import type { Step } from "../facts/Fact"
 import type { Item } from "../facts/Item"
-import { heldFact, heldIn, heldStep } from "../record/holding"
+import { heldFact, isOnRecord } from "../record/holding"
 import type { JobRecord } from "../record/JobRecord"
 import { kindOfItem } from "../rules/itemKind"
 import { comesIn, isPipe } from "../rules/partKind"
@@ -24,7 +23,7 @@ const kinds: Readonly<Record<string, string>> = {
 const standing = new Set(["job", "electrode"])
 
 /** A part that was surveyed and needs no bond, or is not here, wants nothing more. */
-const needsNothing = (record: JobRecord, item: Item): boolean => {
+export const needsNothing = (record: JobRecord, item: Item): boolean => {
   const survey = heldFact(record, item, "survey")?.fact.value
   return survey !== undefined && survey !== "needs_bond"
 }
@@ -43,11 +42,6 @@ const isWith = (record: JobRecord, when: Want["when"]): boolean => {
 const isFor = (item: Item, only: Want["only"]): boolean =>
   only === undefined || (only === "pipes" ? isPipe(item) : comesIn(item))
 
-const isThere = (record: JobRecord, item: Item, wanted: Wanted): boolean =>
-  wanted.startsWith("step:")
-    ? heldStep(record, item, wanted.slice(5) as Step) !== undefined
-    : heldIn(record, `${item}/${wanted}`) !== undefined
-
 /** Everything that is not on record yet, stage by stage in the usual order of work. */
 export const leftOf = (record: JobRecord, plan: JobPlan = usualPlan): Left[] =>
   plan.stages
@@ -55,7 +49,9 @@ export const leftOf = (record: JobRecord, plan: JobPlan = usualPlan): Left[] =>
     .flatMap((stage) =>
       itemsOf(record, stage).flatMap((item) =>
         stage.wants
-          .filter(({ want, when, only }) => isWith(record, when) && isFor(item, only) && !isThere(record, item, want))
+          .filter(
+            ({ want, when, only }) => isWith(record, when) && isFor(item, only) && !isOnRecord(record, item, want),
+          )
           .map(({ want }) => ({ item, wanted: want, stage: stage.name })),
       ),
     )

@@ -1,11 +1,10 @@
 /** "What's left" and "what next": short answers out of the plan that name their item. */
 import type { Item } from "../facts/Item"
-import { sayNumber } from "../facts/sayNumber"
 import { sayItem } from "../interpret/sayItem"
-import { heldFact } from "../record/holding"
 import { openWarnings } from "../record/warningKey"
 import { capital } from "./capital"
-import { nextOf, whatsLeft } from "./plan"
+import { needsNothing, nextOf, whatsLeft } from "./plan"
+import { sayMoreItems, sayOpenWarnings } from "./sayCounts"
 import { sayAllWanted, sayWanted } from "./sayWanted"
 import { askWaiting } from "./speak"
 import type { Turn } from "./Turn"
@@ -18,8 +17,7 @@ const mostThings = 3
 const sayNothingLeft = (turn: Turn, item: Item): void => {
   const { record } = turn.state
   const name = capital(sayItem(item))
-  const survey = heldFact(record, item, "survey")?.fact.value
-  if (survey !== undefined && survey !== "needs_bond") return turn.say(`${name}: no bond wanted, so nothing is left.`)
+  if (needsNothing(record, item)) return turn.say(`${name}: no bond wanted, so nothing is left.`)
   turn.say(record.items.includes(item) ? `${name}: nothing is left to say.` : `Nothing yet for ${sayItem(item)}.`)
 }
 
@@ -30,12 +28,14 @@ export const sayLeft = (turn: Turn, item: Item | undefined): void => {
   const all = whatsLeft(record, turn.plan).toSorted((a, b) => isCurrent(a) - isCurrent(b))
   const left = all.filter((one) => item === undefined || one.item === item)
   const open = openWarnings(record, checked.findings).filter((one) => item === undefined || one.item === item).length
-  const warned = open > 0 ? [`${capital(sayNumber(open))} open ${open === 1 ? "warning" : "warnings"}.`] : []
-  const most = item === undefined ? mostThings : 99
+  const most = item === undefined ? mostThings : Number.POSITIVE_INFINITY
   const parts = left.slice(0, mostItems).map((one) => sayAllWanted(one.item, one.wanted, most))
-  const more = left.length > mostItems ? [`And ${sayNumber(left.length - mostItems)} more items.`] : []
   if (item !== undefined && left.length === 0 && open === 0) sayNothingLeft(turn, item)
-  else turn.say([...warned, ...parts, ...more].join(" ") || "Nothing is left to say.")
+  else
+    turn.say(
+      [...sayOpenWarnings(open), ...parts, ...sayMoreItems(left.length, mostItems)].join(" ") ||
+        "Nothing is left to say.",
+    )
   askWaiting(turn)
 }
 

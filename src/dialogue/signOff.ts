@@ -10,6 +10,7 @@ import { readyToSign } from "../rules/readyToSign"
 import { capital } from "./capital"
 import { askOwn } from "./ownQuestion"
 import { whatsLeft } from "./plan"
+import { sayMoreItems, sayOpenWarnings } from "./sayCounts"
 import { sayAllWanted } from "./sayWanted"
 import { askWaiting } from "./speak"
 import type { Turn } from "./Turn"
@@ -33,9 +34,8 @@ const refused = (turn: Turn): boolean => {
 /** What is left open, each in a sentence of its own: warnings first, then what is not done. */
 const openPoints = (turn: Turn, most: number): { warned: string[]; left: string[] } => {
   const { warns } = readinessOf(turn)
-  const count = capital(sayNumber(warns.length))
   return {
-    warned: warns.length === 0 ? [] : [`${count} open ${warns.length === 1 ? "warning" : "warnings"}.`],
+    warned: sayOpenWarnings(warns.length),
     left: whatsLeft(turn.state.record, turn.plan).map((one) => sayAllWanted(one.item, one.wanted, most)),
   }
 }
@@ -45,8 +45,8 @@ export const askSignOff = (turn: Turn): void => {
   if (refused(turn)) return
   if (awaitingYes(turn.state.record).length > 0) return askWaiting(turn, "Not yet. First this.")
   const { warned, left } = openPoints(turn, mostThings)
-  const more = left.length > mostItems ? [`And ${sayNumber(left.length - mostItems)} more items.`] : []
-  const open = [...warned, ...(left.length > 0 ? ["Not done."] : []), ...left.slice(0, mostItems), ...more]
+  const notDone = left.length > 0 ? ["Not done.", ...left.slice(0, mostItems)] : []
+  const open = [...warned, ...notDone, ...sayMoreItems(left.length, mostItems)]
   askOwn(
     turn,
     "sign_off",
@@ -58,7 +58,7 @@ export const signOff = (turn: Turn): void => {
   turn.set({ question: null, doubt: null })
   if (refused(turn)) return
   const { record, checked, by } = turn.state
-  const { warned, left } = openPoints(turn, 99)
+  const { warned, left } = openPoints(turn, Number.POSITIVE_INFINITY)
   turn.add({
     type: "signed_off",
     role: by,

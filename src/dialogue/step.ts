@@ -10,14 +10,15 @@ import { answer, settle, undo } from "./answers"
 import { askFor } from "./askFor"
 import { carryOut } from "./carryOut"
 import { openingCaution } from "./cautions"
-import { askAfter, callForHelp, showLife, thankForAnswer } from "./checkIns"
+import { askAfter, callForHelp, endChecks, showLife, thankForAnswer } from "./checkIns"
 import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
 import type { DialogueState } from "./DialogueState"
 import type { Effect } from "./Effect"
 import { isEcho } from "./isEcho"
 import { keepWarning } from "./keepWarning"
-import { isOverdue, notChecked } from "./loneWorker"
+import { isOverdue } from "./loneWorker"
+import { ownQuestion } from "./ownQuestion"
 import { nextMissing } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
 import { resume } from "./resume"
@@ -102,8 +103,7 @@ const isAside = (act: Answer | Command) =>
 const goOn = (turn: Turn, command: Command | null): void => {
   settle(turn)
   if (command?.kind === "read_on" || command?.kind === "stop_reading") return
-  const isOwn = ["sign_off", "start_over", "read_on"].includes(turn.state.question?.kind ?? "")
-  turn.set({ pages: [], ...(isOwn && { question: null }) })
+  turn.set({ pages: [], ...(ownQuestion(turn.state.question?.kind) && { question: null }) })
 }
 
 /** Works through one interpretation: answers first, then facts, then a doubt, then a command. */
@@ -189,8 +189,7 @@ const onOpened = (turn: Turn, event: Extract<DialogueEvent, { type: "opened" }>)
 /** The job is put away by hand. */
 const onLeft = (turn: Turn): void => {
   settle(turn)
-  if (turn.state.loneWorker.everyMinutes !== null) turn.add({ type: "check_in", state: "stopped" })
-  turn.set({ loneWorker: notChecked })
+  endChecks(turn)
   turn.add({ type: "put_away" })
 }
 

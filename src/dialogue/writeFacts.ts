@@ -6,9 +6,10 @@ import type { RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Item } from "../facts/Item"
 import { heldIn } from "../record/holding"
-import type { Draft, LogLine, Origin } from "../record/LogLine"
+import type { Draft, Origin } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { itemOf, slotOf } from "../record/slotOf"
+import { stampLine } from "../record/stampLine"
 import { toSituation } from "../record/toSituation"
 import { isWarning } from "../record/warningKey"
 import { needsYes } from "./needsYes"
@@ -18,7 +19,7 @@ import { withSubject } from "./withSubject"
 /** Whether the value sets off a warning of its own, which the worker then has to answer. */
 const wouldWarn = (turn: Turn, draft: Draft): boolean => {
   const { record, job, device, by } = turn.state
-  const line = { v: 1, id: "trial", job: job ?? "", at: turn.at, by, device, seq: record.nextSeq, ...draft } as LogLine
+  const line = stampLine(draft, { id: "trial", job: job ?? "", at: turn.at, by, device, seq: record.nextSeq })
   const { findings } = turn.tools.check(toSituation(applyLine(record, line)))
   return findings.some((finding) => isWarning(finding) && finding.rests.includes("trial"))
 }

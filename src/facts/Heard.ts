@@ -1,6 +1,9 @@
 /** One utterance as an ear gave it, before anybody has made sense of it. */
 import { z } from "zod"
 
+/** Below this margin the ear itself was in doubt. See `src/speech` for how margins are made. */
+export const sureMargin = 1
+
 /** One word with its place in the sound (seconds from the start of the listening) and the engine's own score, 0 to 1. */
 export const HeardWord = z.object({
   text: z.string(),

@@ -25,6 +25,9 @@ export const Ask = z.object({
 })
 export type Ask = z.infer<typeof Ask>
 
+/** Minutes between two check-ins that a worker may choose. What is right follows from his own risk assessment. */
+export const EveryMinutes = z.number().int().min(1).max(240)
+
 /** A wish that writes nothing: it only makes the app say or do something. */
 export const Command = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("whats_left"), subject: Item.optional() }),
@@ -45,7 +48,7 @@ export const Command = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("verbosity"), value: z.enum(["full", "short", "warnings"]) }),
   /** Takes back everything that was said of a part, once a yes is given. */
   z.object({ kind: z.literal("start_over"), subject: Item.optional() }),
-  z.object({ kind: z.literal("check_on_me"), everyMinutes: z.number().int().min(1).max(240).optional() }),
+  z.object({ kind: z.literal("check_on_me"), everyMinutes: EveryMinutes.optional() }),
   z.object({ kind: z.literal("stop_checking") }),
   /** An answer to a check-in that is nothing else: "I'm all right". */
   z.object({ kind: z.literal("all_right") }),

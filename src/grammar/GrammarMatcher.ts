@@ -36,12 +36,6 @@ export class GrammarMatcher {
     this.nodes = compileRules(set, givenRules, this.words)
   }
 
-  /** Whether the rule can begin at this place at all: a quick look before a match is tried. */
-  mayBegin(rule: string, at: number, row: WordRow): boolean {
-    const first = this.nodes.get(rule)?.first
-    return first ? canBegin(first, at, row) : true
-  }
-
   /** A session over one row of words, with its own table. */
   over(row: WordRow): { match(rule: string, at: number): readonly Match[] } {
     const session = new Session(this.nodes, row)

@@ -12,9 +12,8 @@ export interface Node {
   parts: readonly Node[]
   /** Of a word: its number. */
   word: number
-  /** Of a reference: its rule, by full name and by number. */
+  /** Of a reference: its rule, by full name. */
   rule: string
-  ruleId: number
   tags: readonly string[]
   least: 0 | 1
   /** Words it can begin with; null when it can be empty. */
@@ -35,7 +34,6 @@ export function compileRules(
   words: WordIds,
 ): ReadonlyMap<string, Node> {
   const nullable = findNullableRules(set)
-  const ruleIds = new Map([...set.keys()].map((name, at) => [name, at] as const))
   const nodes = new Map<string, Node>()
   const nodeOfRule = (name: string): Node => {
     const known = nodes.get(name)
@@ -69,7 +67,6 @@ export function compileRules(
       parts,
       word: expansion.type === "word" ? words.add(expansion.word) : 0,
       rule: expansion.type === "ref" ? expansion.rule : "",
-      ruleId: expansion.type === "ref" ? ruleIds.get(expansion.rule)! : -1,
       tags: expansion.type === "tagged" ? expansion.tags : [],
       least: expansion.type === "repeat" ? expansion.least : 0,
       first: isEmpty ? null : firstOf(expansion, parts),

@@ -1,5 +1,5 @@
 /** Wishes that write nothing: "what's left", "what size should the water be", "stop listening". */
-import type { Command, Context, Interpretation } from "../facts/Interpretation"
+import { type Command, type Context, EveryMinutes, type Interpretation } from "../facts/Interpretation"
 import { isEdgeGap } from "./Token"
 import { type Island, taggedNumbers, tagValue, type Utterance } from "./Utterance"
 
@@ -41,9 +41,8 @@ const only = (command: Command): Interpretation => ({ facts: [], ask: null, comm
 /** The interval must be a plain number of minutes that the loop can keep; without one, the loop says how to give it. */
 function readCheckOnMe(utterance: Utterance, island: Island): Interpretation {
   const spoken = taggedNumbers(utterance, island, "n")[0]
-  const minutes = Number(tagValue(island, "n") || spoken?.value)
-  const isPlain = Number.isInteger(minutes) && minutes >= 1 && minutes <= 240 && !spoken?.doubt
-  return only({ kind: "check_on_me", ...(isPlain && { everyMinutes: minutes }) })
+  const minutes = EveryMinutes.safeParse(Number(tagValue(island, "n") || spoken?.value))
+  return only({ kind: "check_on_me", ...(minutes.success && !spoken?.doubt && { everyMinutes: minutes.data }) })
 }
 
 /** An answer to why a warning is kept: a usual reason alone, or anything that begins with "because". */

@@ -9,9 +9,12 @@ import type { LogLine } from "./LogLine"
 
 export type StruckLine = Extract<LogLine, { type: "struck" }>
 
-/** SHA-256, in hex, over what came before and one value as JSON. */
-export const linkOf = (before: string, value: unknown): string =>
-  bytesToHex(sha256(utf8ToBytes(before + JSON.stringify(value))))
+/** SHA-256 in hex; of a text, over its bytes in UTF-8. */
+export const hashOf = (content: string | Uint8Array): string =>
+  bytesToHex(sha256(typeof content === "string" ? utf8ToBytes(content) : content))
+
+/** The hash over what came before and one value as JSON. */
+export const linkOf = (before: string, value: unknown): string => hashOf(before + JSON.stringify(value))
 
 /** The hash of one value alone. */
 export const digestOf = (value: unknown): string => linkOf("", value)

@@ -16,6 +16,11 @@ export const heldFact = <Kind extends RecordedFact["kind"]>(record: JobRecord, i
 /** The entry that says a step is done for an item, if one holds. */
 export const heldStep = (record: JobRecord, item: Item, step: Step) => heldIn(record, `${item}/step_done/${step}`)
 
+/** Whether something is on record for an item: `wanted` is a fact kind, or `step:<step>`. */
+export const isOnRecord = (record: JobRecord, item: Item, wanted: string): boolean =>
+  heldIn(record, wanted.startsWith("step:") ? `${item}/step_done/${wanted.slice(5)}` : `${item}/${wanted}`) !==
+  undefined
+
 /** All entries that hold, oldest first. */
 export const allHeld = (record: JobRecord): Held[] => {
   const last = new Map<string, string>()

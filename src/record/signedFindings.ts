@@ -2,13 +2,13 @@
 import type { Finding } from "../facts/Finding"
 import type { JobRecord } from "./JobRecord"
 import type { SignedFinding } from "./LogLine"
-import { warningKey } from "./warningKey"
+import { keptReason } from "./warningKey"
 
 export const signedFindings = (record: JobRecord, findings: readonly Finding[]): SignedFinding[] =>
   findings
     .filter((finding) => finding.severity !== "ok")
     .map((finding) => {
-      const kept = record.warnings.find((one) => one.warning === warningKey(finding))?.kept
+      const kept = keptReason(record, finding)
       const { rule, item, severity, shown } = finding
-      return { rule, ...(item && { item }), severity, words: shown, ...(kept != null && { kept }) }
+      return { rule, ...(item && { item }), severity, words: shown, ...(kept !== null && { kept }) }
     })

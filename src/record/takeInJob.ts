@@ -2,9 +2,8 @@
  * A job file into a store that may hold the job already. Lines are merged by their ids and none is ever overwritten: what
  * is here stands, what is new is added, and a file that goes another way than the stored log becomes a second copy.
  */
-import { sha256 } from "@noble/hashes/sha2.js"
-import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js"
 import { done, type Outcome, refuse } from "../facts/Outcome"
+import { hashOf } from "./chain"
 import { readJobFile } from "./jobFile"
 import type { LogLine } from "./LogLine"
 import type { Source } from "./Source"
@@ -90,7 +89,7 @@ export const takeInJob = async (store: Store, { name, text, at }: FileOrder): Pr
   const before = parting ? (await store.read(job)).lines : stored.lines
   const here = new Set(before.map((line) => line.id))
   const fresh = lines.filter((line) => !here.has(line.id)).length
-  const hash = bytesToHex(sha256(utf8ToBytes(text)))
+  const hash = hashOf(text)
   const linesAfter = before.length + fresh
   const from: Source = {
     id: `${job} ${hash}`,

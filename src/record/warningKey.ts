@@ -10,9 +10,16 @@ export const warningKey = (finding: Finding) => [finding.rule, finding.item ?? "
 /** Whether a finding has to be spoken. */
 export const isWarning = (finding: Finding) => finding.severity === "stop" || finding.severity === "warn"
 
+/** The reason for which a warning was kept on purpose, or null where it was not. */
+export const keptReason = (record: JobRecord, finding: Finding): string | null =>
+  record.warnings.find((one) => one.warning === warningKey(finding))?.kept ?? null
+
 /** Whether a warning was kept on purpose, with a reason. */
-export const isKept = (record: JobRecord, finding: Finding) =>
-  record.warnings.some((one) => one.warning === warningKey(finding) && one.kept !== null)
+export const isKept = (record: JobRecord, finding: Finding) => keptReason(record, finding) !== null
+
+/** Warnings that were kept on purpose. */
+export const keptWarnings = (record: JobRecord, findings: readonly Finding[]) =>
+  findings.filter((finding) => isWarning(finding) && isKept(record, finding))
 
 /** Warnings that hold now and were neither put right nor kept with a reason. */
 export const openWarnings = (record: JobRecord, findings: readonly Finding[]) =>

@@ -6,6 +6,7 @@ import type { JobRecord } from "../record/JobRecord"
 import type { Draft, LogLine } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { reopeningFor } from "../record/reopening"
+import { stampLine } from "../record/stampLine"
 
 export interface Stamp {
   at: string
@@ -35,7 +36,7 @@ export class Additions {
     const { at, by, device } = this.stamp
     const id = this.stamp.newId()
     const { job, nextSeq } = this.record
-    const line = { v: 1, id, job: job ?? "", at, by, device, seq: nextSeq, ...draft } as LogLine
+    const line = stampLine(draft, { id, job: job ?? "", at, by, device, seq: nextSeq })
     this.lines.push(line)
     this.record = applyLine(this.record, line)
     return id

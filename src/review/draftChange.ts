@@ -7,6 +7,7 @@ import type { Heard } from "../facts/Heard"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import type { Item } from "../facts/Item"
 import { done, type Outcome, refuse } from "../facts/Outcome"
+import { typedHeard } from "../facts/typedHeard"
 import { unitFor } from "../facts/unitOf"
 import { allHeld, heldIn } from "../record/holding"
 import type { Held, JobRecord } from "../record/JobRecord"
@@ -62,23 +63,9 @@ export const readSentence = (heard: Heard, item: Item | null, interpret: Interpr
   return done(values)
 }
 
-/** Values that hold and that the sentence led to, but for those whose field is in `slots`. */
-const orphansOf = (record: JobRecord, heard: string, slots: readonly string[]): Held[] =>
-  allHeld(record).filter(
-    ({ origin, slot, fact }) =>
-      origin.by === "voice" && origin.heard.at(-1) === heard && !slots.includes(slot) && fact.kind !== "service",
-  )
-
-const typed = (id: string, text: string): Heard => ({
-  id,
-  text,
-  alternatives: [],
-  words: [],
-  start: 0,
-  end: 0,
-  engine: "typed",
-  margin: null,
-})
+/** Values that hold and that the sentence led to last. */
+const ledTo = (record: JobRecord, heard: string): Held[] =>
+  allHeld(record).filter(({ origin }) => origin.by === "voice" && origin.heard.at(-1) === heard)
 
 interface Retyped {
   heard: string | null
@@ -87,21 +74,14 @@ interface Retyped {
 }
 
 const retype = (additions: Additions, { heard, text, reason }: Retyped, tools: ChangeTools): Outcome => {
-  const from = allHeld(additions.record).filter(
-    ({ origin }) => origin.by === "voice" && heard !== null && origin.heard.at(-1) === heard,
-  )
+  const from = heard === null ? [] : ledTo(additions.record, heard)
   const item = from.find((held) => held.fact.kind !== "service")?.item ?? null
-  const fresh = typed(tools.newId(), text)
+  const fresh = typedHeard(tools.newId(), text)
   const facts = readSentence(fresh, item, tools.interpret)
   if (!facts.ok) return facts
   const values = facts.value.filter((fact) => fact.kind !== "service" || !additions.record.items.includes(fact.value))
-  const orphans = heard
-    ? orphansOf(
-        additions.record,
-        heard,
-        values.map((fact) => slotOf(fact, "")),
-      )
-    : []
+  const slots = values.map((fact) => slotOf(fact, ""))
+  const orphans = from.filter(({ slot, fact }) => !slots.includes(slot) && fact.kind !== "service")
   additions.add({ type: "heard", heard: fresh })
   for (const fact of values) write(additions, fact, { by: "voice", heard: [fresh.id], reason })
   for (const { entry } of orphans) additions.add({ type: "withdrawn", entry, because: "denied", reason })

@@ -49,19 +49,18 @@ const wordsOf = (text: string): string[] => text.match(/\S+\s*/g) ?? []
 
 const readAs = (text: string, heard: Heard): Heard => ({ ...heard, text, alternatives: [], words: [] })
 
-export const lightUp = (heard: Heard, fact: RecordedFact, item: Item | null, interpret: Interpret): Span[] => {
-  const words = wordsOf(heard.text)
-  const read = (text: string, context: Context) => gives(interpret(readAs(text, heard), context), fact)
-  const context = contextsOf(fact, item).find((one) => read(heard.text, one) !== null)
-  if (!context || words.length > mostWords) return [{ text: heard.text, lit: false }]
-  const how = read(heard.text, context)
-  const lit = words.map(() => true)
+/** Which words cannot be spared: from the end, each is left out, and stays out where `isSame` still holds of the rest. */
+const neededOf = (words: readonly string[], isSame: (rest: string) => boolean): boolean[] => {
+  const needed = words.map(() => true)
   for (let at = words.length - 1; at >= 0; at--) {
-    lit[at] = false
-    const rest = words.filter((_, other) => lit[other]).join("")
-    lit[at] = read(rest, context) !== how
+    needed[at] = false
+    needed[at] = !isSame(words.filter((_, other) => needed[other]).join(""))
   }
-  const lead = heard.text.slice(0, heard.text.length - words.join("").length)
+  return needed
+}
+
+const spansOf = (text: string, words: readonly string[], lit: readonly boolean[]): Span[] => {
+  const lead = text.slice(0, text.length - words.join("").length)
   const pieces = words.flatMap((word, at): Span[] => {
     const space = word.slice(word.trimEnd().length)
     const isLit = lit[at] === true
@@ -71,6 +70,20 @@ export const lightUp = (heard: Heard, fact: RecordedFact, item: Item | null, int
     ]
   })
   return joinAlike([{ text: lead, lit: false }, ...pieces])
+}
+
+export const lightUp = (heard: Heard, fact: RecordedFact, item: Item | null, interpret: Interpret): Span[] => {
+  const { text } = heard
+  const words = wordsOf(text)
+  const dark = [{ text, lit: false }]
+  if (words.length > mostWords) return dark
+  const read = (rest: string, context: Context) => gives(interpret(readAs(rest, heard), context), fact)
+  for (const context of contextsOf(fact, item)) {
+    const how = read(text, context)
+    const needed = how === null ? null : neededOf(words, (rest) => read(rest, context) === how)
+    if (needed) return spansOf(text, words, needed)
+  }
+  return dark
 }
 
 /** Neighbours of one kind as one piece, so that a lit phrase has one line under it. */

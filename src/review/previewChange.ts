@@ -1,9 +1,9 @@
 /** What a change would do before it is done: which values would come and go, and which findings would turn. */
-import type { Finding } from "../facts/Finding"
+import { type Finding, Severity } from "../facts/Finding"
 import { allHeld } from "../record/holding"
 import type { Held, JobRecord } from "../record/JobRecord"
 import { toSituation } from "../record/toSituation"
-import type { Check } from "./ReviewedJob"
+import type { Check, ReviewedJob } from "./ReviewedJob"
 
 /** One place on the record whose value would be another. Null: nothing stood, or nothing would stand there. */
 export interface ValueTurn {
@@ -45,13 +45,14 @@ const findingTurns = (before: readonly Finding[], after: readonly Finding[]): Fi
   return [...paired, ...come.map((one): FindingTurn => ({ before: null, after: one }))]
 }
 
-const severities = ["stop", "warn", "note", "ok"]
+/** Worst first, as the schema names them. */
+const severities = Severity.options
 const weightOf = ({ before, after }: FindingTurn) =>
   Math.min(...[after, before].map((one) => (one ? severities.indexOf(one.severity) : severities.length)))
 
-export const previewChange = (before: JobRecord, after: JobRecord, check: Check): Preview => ({
-  values: valueTurns(before, after),
-  findings: findingTurns(check(toSituation(before)).findings, check(toSituation(after)).findings).sort(
+export const previewChange = ({ record, checked }: ReviewedJob, after: JobRecord, check: Check): Preview => ({
+  values: valueTurns(record, after),
+  findings: findingTurns(checked.findings, check(toSituation(after)).findings).sort(
     (a, b) => weightOf(a) - weightOf(b),
   ),
 })

@@ -3,17 +3,14 @@
  * through the whole job. A value stands once, at its worst.
  */
 import type { Finding } from "../facts/Finding"
-import type { Heard } from "../facts/Heard"
+import { type Heard, sureMargin } from "../facts/Heard"
 import type { Item } from "../facts/Item"
 import { allHeld } from "../record/holding"
 import type { Held, JobRecord } from "../record/JobRecord"
 import type { LogLine } from "../record/LogLine"
-import { isKept, isWarning, warningKey } from "../record/warningKey"
+import { isWarning, keptReason, warningKey } from "../record/warningKey"
 import { type Point, pointKinds } from "./Point"
 import type { ReviewedJob } from "./ReviewedJob"
-
-/** Below this margin the ear itself was in doubt; the same limit at which the loop asks for a yes. */
-export const sureMargin = 1
 
 /** Of the entries behind a finding, its own item's first, and among those the latest. */
 const mainOf = (finding: Finding, record: JobRecord): Held | null => {
@@ -23,14 +20,14 @@ const mainOf = (finding: Finding, record: JobRecord): Held | null => {
 
 const findingPoints = ({ record, checked }: ReviewedJob): Point[] =>
   checked.findings.filter(isWarning).map((finding) => {
-    const reason = record.warnings.find((one) => one.warning === warningKey(finding))?.kept
+    const reason = keptReason(record, finding)
     return {
       key: `finding ${warningKey(finding)} ${finding.which ?? ""}`,
-      kind: isKept(record, finding) ? "kept" : finding.severity === "stop" ? "stop" : "warn",
+      kind: reason !== null ? "kept" : finding.severity === "stop" ? "stop" : "warn",
       item: finding.item ?? null,
       held: mainOf(finding, record),
       finding,
-      ...(reason != null && { reason }),
+      ...(reason !== null && { reason }),
     }
   })
 

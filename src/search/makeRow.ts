@@ -13,7 +13,7 @@ import { project } from "../record/project"
 import type { RowMaker } from "../record/RowMaker"
 import { summarise } from "../record/summarise"
 import { toSituation } from "../record/toSituation"
-import { isKept, isWarning, openWarnings } from "../record/warningKey"
+import { keptWarnings, openWarnings } from "../record/warningKey"
 import { splitWords } from "./splitWords"
 
 type Check = (situation: Situation) => Checked
@@ -45,7 +45,7 @@ const countFindings = (record: JobRecord, check: Check) => {
   return {
     stops: open.filter((one) => one.severity === "stop").length,
     warns: open.filter((one) => one.severity === "warn").length,
-    kept: findings.filter((one) => isWarning(one) && isKept(record, one)).length,
+    kept: keptWarnings(record, findings).length,
   }
 }
 

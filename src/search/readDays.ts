@@ -6,6 +6,7 @@
 import * as chrono from "chrono-node"
 import { addDays, addMonths, isoDay, type LocalDay, weekdayOf } from "../interpret/LocalDay"
 import type { Cursor } from "./Cursor"
+import { numberWords } from "./numberWords"
 
 /** Days as "2026-03-02", both included; null is open. */
 export type DaysReading = { from: string | null; to: string | null } | { because: string }
@@ -107,24 +108,11 @@ const widen = (text: string, today: LocalDay): Days | null => {
   return year ? yearOf(Number(year[1])) : null
 }
 
-const amounts: Record<string, number> = {
-  a: 1,
-  an: 1,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  ten: 10,
-  twelve: 12,
-}
-
 /** "Last 7 days" is today and the six before it. */
 const lastSpan = (text: string, today: LocalDay): Days => {
   if (text.includes("fortnight")) return { from: addDays(today, -13), to: today }
   const [, word = "1", unit = "days"] = /(\S+) (days|weeks|months)/.exec(text) ?? []
-  const amount = amounts[word] ?? Number(word)
+  const amount = /^an?$/.test(word) ? 1 : (numberWords[word] ?? Number(word))
   if (unit === "months") return { from: addDays(addMonths(today, -amount), 1), to: today }
   return { from: addDays(today, 1 - amount * (unit === "weeks" ? 7 : 1)), to: today }
 }

@@ -6,6 +6,7 @@ import type { Item } from "../facts/Item"
 import { sizesMm2 } from "../facts/Quantity"
 import type { Condition, PartField, Sign, Whose } from "./Condition"
 import type { Cursor } from "./Cursor"
+import { numberWords } from "./numberWords"
 import { takeItem } from "./takeItem"
 
 export type ValueReading = { condition: Condition } | { because: string }
@@ -17,11 +18,11 @@ const fieldWords: readonly (readonly [PartField, string])[] = [
   ["size", "sizes?|sized|csa|conductors?"],
 ]
 const signWords: readonly (readonly [Sign, string])[] = [
-  ["<=", "no more than|not more than|at most|up to|<=|≤"],
-  [">=", "no less than|not less than|at least|>=|≥"],
-  ["<", "(?:less|smaller|lower|shorter|nearer|thinner) than|under|below|<"],
-  [">", "(?:more|bigger|greater|larger|higher|longer|further|thicker) than|over|above|>"],
-  ["=", "exactly|equal to|="],
+  ["<=", "no more than|not more than|at most|up to"],
+  [">=", "no less than|not less than|at least"],
+  ["<", "(?:less|smaller|lower|shorter|nearer|thinner) than|under|below"],
+  [">", "(?:more|bigger|greater|larger|higher|longer|further|thicker) than|over|above"],
+  ["=", "exactly|equal to"],
 ]
 const unitWords: readonly (readonly [PartField | "mm", string])[] = [
   ["size", "mm2|mm²|sq ?mm|square(?: mil| mm| millimetres?)?|sq"],
@@ -29,28 +30,10 @@ const unitWords: readonly (readonly [PartField | "mm", string])[] = [
   ["mm", "mm|mil|millimetres?"],
   ["length", "m|metres?|meters?"],
 ]
-const numberWords: Record<string, number> = {
-  nought: 0,
-  zero: 0,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  twelve: 12,
-  fifteen: 15,
-  sixteen: 16,
-  twenty: 20,
-  "twenty five": 25,
-  thirty: 30,
-  "thirty five": 35,
-  fifty: 50,
-}
+/** Longer ones first: "twenty five" is no twenty. */
+const anyNumberWord = Object.keys(numberWords)
+  .sort((a, b) => b.length - a.length)
+  .join("|")
 const between =
   "(?:(?:with|that|which|who|are|is|a|an|of|at(?! least| most)|on|for|the|in|has|have|having|than|any|some)\\s+)*"
 
@@ -74,11 +57,7 @@ const takeNumber = (cursor: Cursor): number | null => {
     cursor.at += glued[0].length
     return Number(glued[1])
   }
-  const word = cursor.take(
-    Object.keys(numberWords)
-      .sort((a, b) => b.length - a.length)
-      .join("|"),
-  )
+  const word = cursor.take(anyNumberWord)
   return word ? numberWords[word[0].trim()]! : null
 }
 

@@ -1,9 +1,9 @@
 /** How values look on the screen. Units and signs are the SI's own (SI brochure, 9th edition: a space before the unit). */
 import fc from "fast-check"
 import { expect, test } from "vitest"
-import { showDate } from "../../src/app/parts/showDate"
 import { showFact, showOhms } from "../../src/app/parts/showFact"
 import type { RecordedFact } from "../../src/facts/Fact"
+import { showDate } from "../../src/facts/showDate"
 
 const shown: [RecordedFact, string, string][] = [
   [{ kind: "conductor_csa", value: 2.5, unit: "mm2", subject: "gas" }, "Size", "2.5 mm²"],

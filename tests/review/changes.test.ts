@@ -25,7 +25,7 @@ const make = (job: ReviewedJob, change: Change, reason = "seen on the photo") =>
   return review([...job.lines, ...drafted.value.lines])
 }
 const preview = (before: ReviewedJob, after: ReviewedJob) =>
-  previewChange(before.record, after.record, (situation) => tools.check(situation))
+  previewChange(before, after.record, (situation) => tools.check(situation))
 
 test("a value by hand keeps its reason and names what it replaces; undone, the old one holds again", () => {
   const before = bakery()

@@ -1,6 +1,6 @@
 /** Everything the rules say about the job: open warnings first, then what was kept on purpose, notes, and what fits. */
 import type { DialogueState } from "../../dialogue/DialogueState"
-import { isKept, isWarning } from "../../record/warningKey"
+import { keptWarnings, openWarnings } from "../../record/warningKey"
 import type { Session } from "../Session"
 import { Remarks } from "./Remarks"
 import { Warnings } from "./Warnings"
@@ -13,10 +13,10 @@ interface FindingsProps {
 
 export const Findings = ({ dialogue, session, open }: FindingsProps) => {
   const { record, checked } = dialogue
-  const kept = checked.findings.filter((one) => isWarning(one) && isKept(record, one))
+  const kept = keptWarnings(record, checked.findings)
   const notes = checked.findings.filter((one) => one.severity === "note")
   const fits = checked.findings.filter((one) => one.severity === "ok")
-  const nothingOpen = checked.findings.every((one) => !isWarning(one) || isKept(record, one))
+  const nothingOpen = openWarnings(record, checked.findings).length === 0
   const shared = { record, open }
   return (
     <section className="findings" aria-labelledby="findings-head">

@@ -2,7 +2,7 @@
 
 import type { Finding } from "../../facts/Finding"
 import type { JobRecord } from "../../record/JobRecord"
-import { warningKey } from "../../record/warningKey"
+import { keptReason, warningKey } from "../../record/warningKey"
 import { type Shape, State } from "../parts/Mark"
 import { showItem } from "../parts/showItem"
 import { RestsOn } from "./RestsOn"
@@ -22,7 +22,7 @@ interface RemarksProps {
 type RemarkProps = Omit<RemarksProps, "id" | "title" | "findings"> & { finding: Finding }
 
 const Remark = ({ finding, mark, record, open }: RemarkProps) => {
-  const reason = record.warnings.find((one) => one.warning === warningKey(finding))?.kept ?? null
+  const reason = keptReason(record, finding)
   return (
     <li className="remark">
       <State shape={mark.shape} words={mark.words} />

@@ -4,7 +4,7 @@
  */
 import { whatsLeft } from "../../dialogue/plan"
 import { awaitingYes } from "../../record/holding"
-import { isKept, isWarning, openWarnings } from "../../record/warningKey"
+import { keptWarnings, openWarnings } from "../../record/warningKey"
 import { Icon } from "../parts/Icon"
 import { type Shape, State } from "../parts/Mark"
 import { showFact } from "../parts/showFact"
@@ -67,9 +67,9 @@ const Standing = ({ view, session, open }: SignProps) => {
       goTo("now")
     },
   }))
-  const kept = checked.findings
-    .filter((one) => isWarning(one) && isKept(record, one))
-    .map((one, index) => ({ key: `${one.rule} ${index}`, words: one.spoken, go: () => goTo("findings") }))
+  const kept = keptWarnings(record, checked.findings).map((one, index) => {
+    return { key: `${one.rule} ${index}`, words: one.spoken, go: () => goTo("findings") }
+  })
   const nothing = warnings.length + waiting.length + left.length === 0
   return (
     <>

@@ -1,8 +1,10 @@
 /** A store that forgets, with a practice job in it whose supply is known, so that a small bond sets off a warning. */
 import type { RecordedFact } from "../../facts/Fact"
-import type { Draft, LogLine } from "../../record/LogLine"
+import type { Draft } from "../../record/LogLine"
 import { createMemoryStore } from "../../record/memoryStore"
 import type { Store } from "../../record/Store"
+import { stampLine } from "../../record/stampLine"
+import { followedPack } from "../followedPack"
 
 /** The practice job's name. */
 export const practiceJob = "practice"
@@ -16,23 +18,14 @@ const supply: readonly RecordedFact[] = [
 export const createLessonStore = async (at: string): Promise<Store> => {
   const store = createMemoryStore()
   const drafts: Draft[] = [
-    { type: "job_opened", place: "Practice", pack: "uk-bs7671", caution: "" },
+    { type: "job_opened", place: "Practice", pack: followedPack.id, caution: "" },
     ...supply.map((fact): Draft => {
       return { type: "entry", fact, origin: { by: "hand", reason: "given for practice" }, needsYes: false }
     }),
   ]
-  const lines = drafts.map((draft, seq) => {
-    return {
-      v: 1,
-      id: `practice-${seq}`,
-      job: practiceJob,
-      at,
-      by: "app",
-      device: "practice",
-      seq,
-      ...draft,
-    } as LogLine
-  })
+  const lines = drafts.map((draft, seq) =>
+    stampLine(draft, { id: `practice-${seq}`, job: practiceJob, at, by: "app", device: "practice", seq }),
+  )
   await store.append(lines)
   return store
 }

@@ -4,7 +4,7 @@
  */
 import type { RecordedFact, Survey } from "../../facts/Fact"
 import type { Qualifier } from "../../facts/Quantity"
-import { showDate } from "./showDate"
+import { showDate } from "../../facts/showDate"
 import { showItem } from "./showItem"
 import { showStep } from "./showStep"
 

@@ -1,5 +1,5 @@
 /** Times of log lines for the screen, as the clock on the wall stood where the line was written. */
-import { showDate } from "./showDate"
+import { showDate } from "../../facts/showDate"
 
 /** "09:41" of an ISO time with offset. */
 export const showClock = (at: string): string => at.slice(11, 16)

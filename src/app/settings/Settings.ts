@@ -4,6 +4,7 @@
  */
 import { z } from "zod"
 import { Preferences, usualPreferences } from "../../dialogue/Preferences"
+import { EveryMinutes } from "../../facts/Interpretation"
 
 const { shape } = Preferences
 
@@ -37,7 +38,7 @@ export const Settings = z.object({
   /** Voices that are spoken on somebody's server may be used: what is said would leave the device. */
   remoteVoices: z.boolean().catch(false),
   /** Minutes between check-ins that are offered on the screen; they start with a job only when the worker says so. */
-  checkInMinutes: z.number().int().min(1).max(240).catch(30),
+  checkInMinutes: EveryMinutes.catch(30),
   /** A telephone number to reach when a check-in goes unanswered; empty for none. */
   contact: Contact.catch(""),
   /** The first lesson was taken, or put aside. */

@@ -1,6 +1,6 @@
 /** What the rules say: open warnings first, those kept with a reason, notes; and apart, what fitted. */
 import type { Finding } from "../../facts/Finding"
-import { isWarning, warningKey } from "../../record/warningKey"
+import { isWarning, keptReason, warningKey } from "../../record/warningKey"
 import type { ExportedJob } from "../ExportedJob"
 import { momentWords } from "./momentWords"
 import { itemName } from "./quantity"
@@ -40,10 +40,9 @@ const heading = (text: string): Block => ({ kind: "heading", level: 2, text })
 
 const keptWords = (finding: Finding, { record, lines }: ExportedJob): Cell => {
   const key = warningKey(finding)
-  const reason = record.warnings.find((one) => one.warning === key)?.kept
   const line = lines.find((one) => one.type === "kept" && one.warning === key)
   return {
-    text: reason ?? "the reason is not in the file",
+    text: keptReason(record, finding) ?? "the reason is not in the file",
     under: line ? `${line.by}, ${momentWords(line.at)}` : "",
     mark: "kept",
   }

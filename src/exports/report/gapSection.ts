@@ -1,6 +1,6 @@
 /** What was not said or not done as far as the rules would need it, and what still waits for a yes. */
 import type { Missing } from "../../facts/Finding"
-import { awaitingYes, heldFact, heldIn } from "../../record/holding"
+import { awaitingYes, heldFact, isOnRecord } from "../../record/holding"
 import { findPack } from "../../rules/packs"
 import type { ExportedJob } from "../ExportedJob"
 import { kindWords, whatOf } from "../factWords"
@@ -20,11 +20,7 @@ const rowOf = ({ item, kind, rule }: Missing, titles: ReadonlyMap<string, string
 const unasked = ({ record, missing }: ExportedJob): Cell[][] => {
   const arrangement = heldFact(record, "supply", "earthing_arrangement")?.fact.value
   return (findPack(record.pack)?.questions ?? [])
-    .filter(
-      ({ item, kind }) =>
-        heldIn(record, kind.startsWith("step:") ? `${item}/step_done/${kind.slice(5)}` : `${item}/${kind}`) ===
-        undefined,
-    )
+    .filter(({ item, kind }) => !isOnRecord(record, item, kind))
     .filter(({ when }) => when === undefined || arrangement === undefined || when.includes(arrangement))
     .filter(({ item, kind }) => !missing.some((one) => one.item === item && one.kind === kind))
     .map(({ item, kind, because }) => [

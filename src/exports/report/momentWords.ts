@@ -1,12 +1,8 @@
 /** Times in the report, as the clock on the wall stood where the line was written. No clock or time zone is looked at. */
-
-const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
+import { showDate } from "../../facts/showDate"
 
 /** "2 Mar 2026" of an ISO time. */
-export const dayWords = (at: string): string => {
-  const [year, month, day] = at.slice(0, 10).split("-")
-  return `${Number(day)} ${months[Number(month) - 1] ?? month} ${year}`
-}
+const dayWords = (at: string): string => showDate(at.slice(0, 10))
 
 const zoneOf = (at: string) => {
   const zone = /(?:Z|[+-]\d\d:?\d\d)$/i.exec(at)?.[0] ?? ""

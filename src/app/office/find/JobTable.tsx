@@ -5,8 +5,8 @@
  */
 import { useWindowVirtualizer } from "@tanstack/react-virtual"
 import { type KeyboardEvent, type RefObject, useEffect, useLayoutEffect, useRef, useState } from "react"
+import { showDate } from "../../../facts/showDate"
 import type { JobRow } from "../../../record/JobRow"
-import { showDate } from "../../parts/showDate"
 import { officeHash } from "../officePlace"
 import { RowStates } from "./RowStates"
 import { showParts } from "./showParts"

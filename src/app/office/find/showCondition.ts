@@ -1,6 +1,7 @@
 /** A condition in words, as it was understood: what stands on its chip. */
+
+import { showDate } from "../../../facts/showDate"
 import type { Condition, JobState, PartField, Sign, Whose } from "../../../search/Condition"
-import { showDate } from "../../parts/showDate"
 import { showOhms } from "../../parts/showFact"
 import { showItem } from "../../parts/showItem"
 

@@ -1,7 +1,6 @@
 /** Any file, by what it is: text, sound, or a zip file of such. Runs in a worker, and in tests without one. */
-import { sha256 } from "@noble/hashes/sha2.js"
-import { bytesToHex } from "@noble/hashes/utils.js"
 import type { Outcome } from "../../../facts/Outcome"
+import { hashOf } from "../../../record/chain"
 import { hearSound } from "../../../speech/hearSound"
 import { readWav, type Sound } from "../../../speech/readWav"
 import type { Recogniser } from "../../../speech/recogniser"
@@ -26,13 +25,12 @@ const takeInSound = async (desk: TakeInTools, content: FileContent, sound: Outco
   const ear = await desk.openEar()
   if (!ear.ok) return refusedFile(file, ear.because, "recording")
   const seconds = sound.value.samples.length / sound.value.rateHz
-  const hash = bytesToHex(sha256(bytes))
   let count = 0
   const heards = hearSound(sound.value, ear.value, {
     newId: () => `heard-${++count}`,
     told: (done) => desk.told(done / seconds),
   })
-  const order = { file, kind: "recording" as const, sha256: hash, heards, changedMs }
+  const order = { file, kind: "recording" as const, sha256: hashOf(bytes), heards, changedMs }
   return takeInHeard(desk.store, desk.tools, { ...order, at: desk.now(), pack: desk.pack })
 }
 

@@ -1,7 +1,6 @@
 /** A text file: a job file is merged, a transcript becomes a job of its own, and anything else is refused in plain words. */
-import { sha256 } from "@noble/hashes/sha2.js"
-import { bytesToHex } from "@noble/hashes/utils.js"
 import type { Tools } from "../../../dialogue/Tools"
+import { hashOf } from "../../../record/chain"
 import type { Store } from "../../../record/Store"
 import { type TakenJob, takeInJob } from "../../../record/takeInJob"
 import { decodeText } from "../../../speech/decodeText"
@@ -60,7 +59,6 @@ export const takeInText = async (desk: TakeInDesk, content: FileContent): Promis
   const faults: string[] = []
   const heards = await readTranscript(text, kind, (fault) => void faults.push(fault))
   if (!heards.ok) return refusedFile(file, heards.because, "transcript")
-  const hash = bytesToHex(sha256(bytes))
-  const order = { file, kind: "transcript" as const, sha256: hash, heards: heards.value, faults, changedMs }
+  const order = { file, kind: "transcript" as const, sha256: hashOf(bytes), heards: heards.value, faults, changedMs }
   return takeInHeard(desk.store, desk.tools, { ...order, at: desk.now(), pack: desk.pack })
 }

@@ -40,7 +40,7 @@ const usePreview = ({ job, tools, check }: PanelProps, change: Outcome<Change>):
     const wanted = JSON.parse(asked) as Outcome<Change>
     if (!wanted.ok) return wanted
     const drafted = draftChange(job.record, wanted.value, "preview", tools())
-    return drafted.ok ? { ok: true, value: previewChange(job.record, drafted.value.record, check) } : drafted
+    return drafted.ok ? { ok: true, value: previewChange(job, drafted.value.record, check) } : drafted
   }, [asked, job, tools, check])
 }
 

@@ -2,7 +2,7 @@
 import { type Ref, useMemo } from "react"
 import type { Outcome } from "../../../facts/Outcome"
 import type { Stretch } from "../../../record/strike"
-import { warningKey } from "../../../record/warningKey"
+import { keptReason, warningKey } from "../../../record/warningKey"
 import type { Change } from "../../../review/Change"
 import type { ChangeTools } from "../../../review/draftChange"
 import type { Interpret } from "../../../review/lightUp"
@@ -122,8 +122,6 @@ export const PointDetail = (props: DetailProps) => {
   const passage = useMemo(() => passageOf(job.lines, held, heard), [job, held, heard])
   const light = useMemo(() => (held ? { fact: held.fact, item, interpret } : null), [held, item, interpret])
   const by = (entry: string) => job.lines.find((line) => line.id === entry)?.by ?? ""
-  const reasonOf = (finding: NonNullable<Point["finding"]>) =>
-    job.record.warnings.find((one) => one.warning === warningKey(finding))?.kept ?? null
   const findings = findingsFor(job, point)
   return (
     <section className="detail" aria-label="Detail">
@@ -137,7 +135,7 @@ export const PointDetail = (props: DetailProps) => {
             <FindingCard
               key={`${warningKey(finding)}|${finding.which ?? ""}`}
               finding={finding}
-              reason={reasonOf(finding)}
+              reason={keptReason(job.record, finding)}
             />
           ))}
         </section>

@@ -1,7 +1,7 @@
 /** The job on paper: every value that holds, what stands open or was kept, and who signed. Only printers see it. */
 import { allHeld } from "../../../record/holding"
 import type { Held } from "../../../record/JobRecord"
-import { openWarnings, warningKey } from "../../../record/warningKey"
+import { keptReason, openWarnings, warningKey } from "../../../record/warningKey"
 import type { ReviewedJob } from "../../../review/ReviewedJob"
 import { findPack } from "../../../rules/packs"
 import { entryState } from "../../parts/entryState"
@@ -50,7 +50,7 @@ export const PrintSheet = ({ job }: { job: ReviewedJob }) => {
     .sort((a, b) => order(a) - order(b) || a.seq - b.seq)
   const open = openWarnings(record, checked.findings)
   const kept = checked.findings.flatMap((finding) => {
-    const reason = record.warnings.find((one) => one.warning === warningKey(finding))?.kept
+    const reason = keptReason(record, finding)
     return reason ? [{ finding, reason }] : []
   })
   return (

@@ -1,10 +1,10 @@
 /** One utterance with the words lit that a value rests on, what the ear was in doubt of, and its sound where it was kept. */
 import { useEffect, useState } from "react"
 import type { RecordedFact } from "../../../facts/Fact"
+import { sureMargin } from "../../../facts/Heard"
 import type { Item } from "../../../facts/Item"
 import { type Interpret, lightUp, type Span } from "../../../review/lightUp"
 import type { Said } from "../../../review/passage"
-import { sureMargin } from "../../../review/workList"
 import { showClock } from "../../parts/showMoment"
 import { PlaySound, type SoundOf } from "./PlaySound"
 

@@ -1,6 +1,5 @@
 /** The files that a job can leave the desk as. Each is made only when it is asked for, and its code is fetched then. */
-import type { ExportedJob } from "../../../exports/ExportedJob"
-import { openWarnings } from "../../../record/warningKey"
+import { type ExportedJob, exportedJob } from "../../../exports/ExportedJob"
 import type { ReviewedJob } from "../../../review/ReviewedJob"
 
 export interface DeskFile {
@@ -11,16 +10,6 @@ export interface DeskFile {
   type: string
   make: (job: ExportedJob) => Promise<string | Uint8Array<ArrayBuffer>>
 }
-
-/** What exports are made of. */
-export const exportedJob = ({ lines, record, checked, trust }: ReviewedJob): ExportedJob => ({
-  lines,
-  record,
-  findings: checked.findings,
-  open: openWarnings(record, checked.findings),
-  missing: checked.missing,
-  faults: trust.faults,
-})
 
 export const deskFiles: readonly DeskFile[] = [
   {
@@ -62,8 +51,10 @@ export const deskFiles: readonly DeskFile[] = [
 
 /** The file itself, named after the place and the day. */
 export const makeFile = async (file: DeskFile, job: ReviewedJob): Promise<File> => {
-  const [{ safeName }, content] = await Promise.all([import("../../../exports/safeName"), file.make(exportedJob(job))])
-  const { place, openedAt } = job.record
+  const { lines, record, checked, trust } = job
+  const exported = exportedJob({ lines, record, checked, faults: trust.faults })
+  const [{ safeName }, content] = await Promise.all([import("../../../exports/safeName"), file.make(exported)])
+  const { place, openedAt } = record
   const name = safeName(`${place} ${openedAt?.slice(0, 10) ?? ""}`)
   return new File([content], `${name}.${file.ending}`, { type: file.type })
 }

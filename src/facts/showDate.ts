@@ -1,4 +1,4 @@
-/** Dates for the screen: the day first, and the month in letters, so that nobody takes one for the other. */
+/** Dates to be read: the day first, and the month in letters, so that nobody takes one for the other. */
 
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 

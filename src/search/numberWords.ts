@@ -1,0 +1,23 @@
+/** Numbers that people type as words when they look for a job: counts of days, and sizes that are sold. */
+export const numberWords: Readonly<Record<string, number>> = {
+  nought: 0,
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  twelve: 12,
+  fifteen: 15,
+  sixteen: 16,
+  twenty: 20,
+  "twenty five": 25,
+  thirty: 30,
+  "thirty five": 35,
+  fifty: 50,
+}
