@@ -31,6 +31,7 @@ export class JobShelf {
   }
 
   async takeIn(file: File): Promise<void> {
-    for (const { ok, words } of await takeInFile(this.store, file)) this.board.put(ok ? "news" : "trouble", words)
+    for (const { ok, words } of await takeInFile(this.store, file, this.now()))
+      this.board.put(ok ? "news" : "trouble", words)
   }
 }

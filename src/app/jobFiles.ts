@@ -1,7 +1,8 @@
 /** Job files going out of the store and coming into it: one job as a file of lines, all of them as one zip file. */
 import { done, type Outcome, refuse } from "../facts/Outcome"
-import { readJobFile, writeJobFile } from "../record/jobFile"
+import { writeJobFile } from "../record/jobFile"
 import type { JobSummary, Store } from "../record/Store"
+import { type FileOrder, takeInJob } from "../record/takeInJob"
 import { saveText } from "./saveText"
 
 /** The place in letters that every file system takes, the day, and the job's name, so that no two files meet. */
@@ -54,20 +55,23 @@ export interface TakenIn {
   words: string
 }
 
-const takeInText = async (store: Store, name: string, text: string): Promise<TakenIn> => {
-  const read = readJobFile(text)
-  if (!read.ok) return { ok: false, words: `${name}: ${read.because}` }
-  const stored = await store.append(read.value.lines)
-  if (!stored.ok) return { ok: false, words: `${name}: ${stored.because}` }
-  const faults = read.value.faults.join(" ")
-  return { ok: faults === "", words: `${name}: ${read.value.lines.length} lines taken in. ${faults}`.trim() }
+const takeInText = async (store: Store, order: FileOrder): Promise<TakenIn> => {
+  const { name } = order
+  const taken = await takeInJob(store, order)
+  if (!taken.ok) return { ok: false, words: `${name}: ${taken.because}` }
+  const { fresh, known, copyOf, faults } = taken.value
+  const copy = copyOf
+    ? ["Another device carried on with this job, so it stands beside the other as a second copy."]
+    : []
+  const words = [`${name}: ${fresh + known} lines taken in.`, ...copy, ...faults].join(" ")
+  return { ok: faults.length === 0, words }
 }
 
-/** Takes in a job file, or each one in a zip file. */
-export const takeInFile = async (store: Store, file: File): Promise<TakenIn[]> => {
+/** Takes in a job file, or each one in a zip file. `at` is local time now, ISO 8601 with its offset. */
+export const takeInFile = async (store: Store, file: File, at: string): Promise<TakenIn[]> => {
   const texts = await textsIn(file)
   if (!texts.ok) return [{ ok: false, words: `${file.name}: ${texts.because}` }]
   const taken: TakenIn[] = []
-  for (const { name, text } of texts.value) taken.push(await takeInText(store, name, text))
+  for (const { name, text } of texts.value) taken.push(await takeInText(store, { name, text, at }))
   return taken
 }

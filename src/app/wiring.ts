@@ -1,22 +1,15 @@
 /** Chooses the adapters of the real page: the one place that knows them all. */
 import { v7 } from "uuid"
-import type { Tools } from "../dialogue/Tools"
-import { createInterpreter } from "../interpret/createInterpreter"
-import { createIndexedDbStore } from "../record/indexedDbStore"
-import { createChecker } from "../rules/createChecker"
-import { findPack } from "../rules/packs"
-import { createRowMaker } from "../search/makeRow"
 import type { ChosenSpeaker } from "../speech/createSpeaker"
 import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
 import { createSessionOf } from "./createSessionOf"
+import { createStore, createTools } from "./createTools"
 import { createJobLead } from "./device/JobLead"
 import { followedPack } from "./followedPack"
-import { grammarFiles } from "./grammarFiles"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
 import type { Parts } from "./Parts"
-import { rowVersion } from "./rowVersion"
 import type { Session } from "./Session"
 
 const assets = { ear: "./ear/", sample: "./samples/bakery.wav" }
@@ -32,21 +25,6 @@ const deviceName = (): string => {
     return fresh
   }
 }
-
-/** The interpreter, and what the loop and the office share. */
-const createTools = () => {
-  const interpreter = createInterpreter(grammarFiles)
-  const checker = createChecker(findPack(followedPack.id)!)
-  const tools: Tools = {
-    interpret: (heard, context) => interpreter.interpret(heard, context),
-    check: (situation) => checker.check(situation),
-    newId: () => v7(),
-  }
-  return { interpreter, tools }
-}
-
-/** All sides write rows, so that the office's list is right whichever of them wrote last. */
-const createStore = ({ check }: Tools) => createIndexedDbStore("bothhands", createRowMaker(check, rowVersion))
 
 /** What the office works with. */
 export const createDesk = (): Desk => {

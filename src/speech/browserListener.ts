@@ -11,6 +11,7 @@ import type { Folded } from "./foldResults"
 import { jsgfWords } from "./jsgfWords"
 import type { EarState, Listener, ListenerEvents } from "./Listener"
 import { findOnDevice, type OnDeviceCalls } from "./onDevicePack"
+import { isHidden, watchPage } from "./pageVisibility"
 import { afterError, reasonFor } from "./recognitionErrors"
 import { type Recognition, type RecognitionSession, runSession, type SessionEnd } from "./recognitionSession"
 
@@ -290,12 +291,4 @@ class BrowserListener {
     this.state = state
     this.events?.state?.(state)
   }
-}
-
-const isHidden = () => typeof document !== "undefined" && document.visibilityState === "hidden"
-
-const watchPage = (changed: () => void, on: boolean): void => {
-  if (typeof document === "undefined") return
-  if (on) document.addEventListener("visibilitychange", changed)
-  else document.removeEventListener("visibilitychange", changed)
 }

@@ -8,6 +8,8 @@ import { opened, stampLines, waterReading, waterSize } from "../record/someLines
 
 afterEach(() => vi.restoreAllMocks())
 
+const at = "2026-03-03T08:00:00Z"
+
 /** The bytes that a saving would have handed to the browser. */
 const catchDownload = () => {
   const caught: Blob[] = []
@@ -31,7 +33,7 @@ test("every job is in the zip file under a name of its own, and comes back whole
   expect(await saveAll(store, "2026-03-02")).toEqual({ ok: true, value: 2 })
   const bytes = await download()
   const other = createMemoryStore()
-  const taken = await takeInFile(other, new File([bytes], "jobs.zip"))
+  const taken = await takeInFile(other, new File([bytes], "jobs.zip"), at)
   expect(taken.map((one) => one.ok)).toEqual([true, true])
   for (const job of ["job-a", "job-b"]) expect(await other.read(job)).toEqual(await store.read(job))
 })
@@ -70,7 +72,7 @@ test("another reader of zip files finds the same files in it", async () => {
 test("with nothing stored nothing is saved, and a broken zip file is refused in plain words", async () => {
   expect((await saveAll(createMemoryStore(), "2026-03-02")).ok).toBe(false)
   const broken = new File([new Uint8Array([0x50, 0x4b, 1, 2, 3])], "jobs.zip")
-  expect(await takeInFile(createMemoryStore(), broken)).toEqual([
+  expect(await takeInFile(createMemoryStore(), broken, at)).toEqual([
     { ok: false, words: "jobs.zip: The zip file could not be opened." },
   ])
 })

@@ -7,25 +7,18 @@ import "../../zodWithoutEval"
 import "../../../speech/readTranscript"
 import "../../../speech/standInDocument"
 import { done, type Outcome } from "../../../facts/Outcome"
-import { createInterpreter } from "../../../interpret/createInterpreter"
-import { createIndexedDbStore } from "../../../record/indexedDbStore"
-import { createChecker } from "../../../rules/createChecker"
-import { findPack } from "../../../rules/packs"
-import { createRowMaker } from "../../../search/makeRow"
 import { loadEngine } from "../../../speech/engine"
 import { loadEarFiles } from "../../../speech/loadEarFiles"
 import { createRecogniser, type Recogniser } from "../../../speech/recogniser"
+import { createStore, createTools } from "../../createTools"
 import { followedPack } from "../../followedPack"
-import { grammarFiles } from "../../grammarFiles"
 import { localNow } from "../../localNow"
-import { rowVersion } from "../../rowVersion"
 import { refusedFile } from "./TakenFile"
 import { type TakeInTools, takeInFile } from "./takeInFile"
 import type { FromTaker, ToTaker } from "./takeInMessages"
 
-const interpreter = createInterpreter(grammarFiles)
-const checker = createChecker(findPack(followedPack.id)!)
-const store = createIndexedDbStore("bothhands", createRowMaker(checker.check, rowVersion))
+const { interpreter, tools } = createTools()
+const store = createStore(tools)
 const tell = (message: FromTaker) => self.postMessage(message)
 
 let ear: Recogniser | null = null
@@ -43,10 +36,7 @@ const openEar = async (address: string): Promise<Outcome<Recogniser>> => {
 
 const toolsFor = (address: string): TakeInTools => ({
   store,
-  tools: {
-    interpret: (heard, context) => interpreter.interpret(heard, context),
-    check: (situation) => checker.check(situation),
-  },
+  tools,
   now: localNow,
   pack: followedPack.id,
   openEar: () => openEar(address),

@@ -1,0 +1,26 @@
+/** The interpreter, the rules and the store of this build, for the page and for the worker that takes files in. */
+import { v7 } from "uuid"
+import type { Tools } from "../dialogue/Tools"
+import { createInterpreter } from "../interpret/createInterpreter"
+import { createIndexedDbStore } from "../record/indexedDbStore"
+import { createChecker } from "../rules/createChecker"
+import { findPack } from "../rules/packs"
+import { createRowMaker } from "../search/makeRow"
+import { followedPack } from "./followedPack"
+import { grammarFiles } from "./grammarFiles"
+import { rowVersion } from "./rowVersion"
+
+/** The interpreter, and what the loop and the office share. */
+export const createTools = () => {
+  const interpreter = createInterpreter(grammarFiles)
+  const checker = createChecker(findPack(followedPack.id)!)
+  const tools: Tools = {
+    interpret: (heard, context) => interpreter.interpret(heard, context),
+    check: (situation) => checker.check(situation),
+    newId: () => v7(),
+  }
+  return { interpreter, tools }
+}
+
+/** All sides write rows, so that the office's list is right whichever of them wrote last. */
+export const createStore = ({ check }: Tools) => createIndexedDbStore("bothhands", createRowMaker(check, rowVersion))
