@@ -16,13 +16,11 @@ import { itemOf, slotOf } from "../record/slotOf"
 import { Additions, type Stamp } from "./Additions"
 import type { Change } from "./Change"
 import type { Interpret } from "./lightUp"
+import { readReason } from "./readReason"
 
 export interface ChangeTools extends Stamp {
   interpret: Interpret
 }
-
-/** The reason is part of the record and may not be left out. */
-export const leastReason = 3
 
 const write = (additions: Additions, fact: RecordedFact, origin: Origin): string => {
   const replaced = heldIn(additions.record, slotOf(fact, ""))
@@ -117,9 +115,10 @@ export const draftChange = (
   reason: string,
   tools: ChangeTools,
 ): Outcome<Additions> => {
-  const why = reason.trim()
-  if (why.length < leastReason && change.do !== "accept") return refuse("Say why, in a few words.")
-  const additions = new Additions(record, tools, why)
-  const outcome = carryOut(additions, change, why.slice(0, 500), tools)
+  // A yes says for itself why it is given.
+  const why = change.do === "accept" ? done("") : readReason(reason)
+  if (!why.ok) return why
+  const additions = new Additions(record, tools, why.value)
+  const outcome = carryOut(additions, change, why.value, tools)
   return outcome.ok ? done(additions) : outcome
 }

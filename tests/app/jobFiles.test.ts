@@ -3,6 +3,7 @@
 import { inflateRawSync } from "node:zlib"
 import { afterEach, expect, test, vi } from "vitest"
 import { jobFileName, saveAll, takeInFile } from "../../src/app/jobFiles"
+import { writeJobFile } from "../../src/record/jobFile"
 import { createMemoryStore } from "../../src/record/memoryStore"
 import { opened, stampLines, waterReading, waterSize } from "../record/someLines"
 
@@ -80,4 +81,15 @@ test("with nothing stored nothing is saved, and a broken zip file is refused in 
 test("a place with strokes and accents makes a name that every file system takes", () => {
   const name = jobFileName({ job: "j1", place: "../Café / Müller's: the *hall*?", openedAt: "2026-03-02T09:00:00Z" })
   expect(name).toMatch(/^2026-03-02-[A-Za-z0-9-]+-j1\.bothhands\.jsonl$/)
+})
+
+test("a job that another device carried on with stands beside the other, and nothing is overwritten", async () => {
+  const lines = stampLines([opened, waterSize(10), waterReading(0.05)], "job-a")
+  const fork = writeJobFile([...lines.slice(0, 2), { ...stampLines([waterSize(16)], "job-a", 2)[0]!, id: "phone-2" }])
+  const store = createMemoryStore()
+  await store.append(lines)
+  const [taken] = await takeInFile(store, new File([fork], "fork.bothhands.jsonl"), at)
+  expect(taken).toMatchObject({ ok: true, words: expect.stringContaining("as a second copy") })
+  expect((await store.read("job-a")).lines).toEqual(lines)
+  expect(await store.jobs()).toHaveLength(2)
 })

@@ -3,11 +3,10 @@
 import type { Finding } from "../../facts/Finding"
 import type { JobRecord } from "../../record/JobRecord"
 import { keptReason, warningKey } from "../../record/warningKey"
+import { FindingWords } from "../parts/FindingWords"
 import { type Shape, State } from "../parts/Mark"
-import { showItem } from "../parts/showItem"
+import { Working } from "../parts/Working"
 import { RestsOn } from "./RestsOn"
-import { showSource } from "./showSource"
-import { Working } from "./Working"
 
 interface RemarksProps {
   id: string
@@ -22,16 +21,10 @@ interface RemarksProps {
 type RemarkProps = Omit<RemarksProps, "id" | "title" | "findings"> & { finding: Finding }
 
 const Remark = ({ finding, mark, record, open }: RemarkProps) => {
-  const reason = keptReason(record, finding)
   return (
     <li className="remark">
       <State shape={mark.shape} words={mark.words} />
-      <p>
-        {finding.item && <strong>{showItem(finding.item)}. </strong>}
-        {finding.shown}
-      </p>
-      {reason !== null && <p className="remark-reason">Reason given: “{reason}”</p>}
-      <p className="quiet">{showSource(finding.source, finding.status)}</p>
+      <FindingWords finding={finding} reason={keptReason(record, finding)} />
       <RestsOn finding={finding} record={record} open={open} />
       <Working finding={finding} />
     </li>

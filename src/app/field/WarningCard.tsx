@@ -6,9 +6,9 @@ import { warningKey } from "../../record/warningKey"
 import { State } from "../parts/Mark"
 import { showFact } from "../parts/showFact"
 import { showItem } from "../parts/showItem"
+import { showSource } from "../parts/showSource"
+import { Working } from "../parts/Working"
 import { KeepForm } from "./KeepForm"
-import { showSource } from "./showSource"
-import { Working } from "./Working"
 
 interface CardProps {
   finding: Finding

@@ -2,7 +2,7 @@
  * A change at the desk: the new value or the sentence as it should have been heard, why, and what would come of it before
  * it is done. The preview and the change are made by the same code.
  */
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from "react"
+import { useDeferredValue, useMemo, useState } from "react"
 import type { Outcome } from "../../../facts/Outcome"
 import type { Change } from "../../../review/Change"
 import { type ChangeTools, draftChange } from "../../../review/draftChange"
@@ -12,6 +12,7 @@ import type { Check, ReviewedJob } from "../../../review/ReviewedJob"
 import { ChangeField } from "../../parts/ChangeField"
 import { type Draft, draftOf } from "../../parts/changeDraft"
 import { changeOf, type Panel } from "./changeOf"
+import { PanelForm } from "./PanelForm"
 import { PreviewView } from "./PreviewView"
 
 export interface PanelProps {
@@ -75,57 +76,21 @@ export const ChangePanel = (props: PanelProps) => {
   const { panel, point, sentence, save, cancel } = props
   const [draft, setDraft] = useState<Draft | null>(() => (point.held ? draftOf(point.held.fact) : null))
   const [text, setText] = useState(sentence)
-  const [reason, setReason] = useState("")
-  const [refused, setRefused] = useState("")
-  const form = useRef<HTMLFormElement>(null)
-  // The panel was asked for by a key or a button, so the focus follows the person's own act.
-  useEffect(() => {
-    const field = form.current?.querySelector<HTMLInputElement | HTMLSelectElement>("input, select")
-    field?.focus()
-    if (field instanceof HTMLInputElement) field.select()
-  }, [])
   const change = changeOf(panel, point, { draft, text })
   const preview = usePreview(props, change)
-  const { head, doIt } = titles[panel]
-  const submit = async () => {
-    const outcome = change.ok ? await save(change.value, reason) : change
-    if (!outcome.ok) setRefused(outcome.because)
-  }
+  const below = (
+    <div aria-live="polite">
+      {preview.ok ? <PreviewView preview={preview.value} /> : <p className="quiet">{preview.because}</p>}
+    </div>
+  )
   return (
-    <form
-      ref={form}
-      className="desk-panel"
-      aria-labelledby="panel-head"
-      onSubmit={(event) => {
-        event.preventDefault()
-        void submit()
-      }}
+    <PanelForm
+      {...titles[panel]}
+      below={below}
+      submit={async (reason) => (change.ok ? save(change.value, reason) : change)}
+      cancel={cancel}
     >
-      <h3 id="panel-head">{head}</h3>
       <Fields panel={panel} point={point} draft={draft} setDraft={setDraft} text={text} setText={setText} />
-      <label htmlFor="desk-reason">Why</label>
-      <input
-        id="desk-reason"
-        value={reason}
-        maxLength={500}
-        required
-        autoComplete="off"
-        onChange={(event) => setReason(event.target.value)}
-      />
-      <div aria-live="polite">
-        {preview.ok ? <PreviewView preview={preview.value} /> : <p className="quiet">{preview.because}</p>}
-      </div>
-      <p className="refused" role="alert">
-        {refused}
-      </p>
-      <div className="desk-ways">
-        <button type="submit" className="main-button">
-          {doIt}
-        </button>
-        <button type="button" onClick={cancel}>
-          Not now
-        </button>
-      </div>
-    </form>
+    </PanelForm>
   )
 }

@@ -2,11 +2,13 @@
  * Takes private words out of a sentence for good. The words are chosen by their first and their last, so that it goes by
  * keys alone; places that repeat them are named, since those stay.
  */
-import { useEffect, useRef, useState } from "react"
+import { useState } from "react"
 import type { Outcome } from "../../../facts/Outcome"
 import type { LogLine } from "../../../record/LogLine"
 import { repeatsOf, type Stretch, struckMark } from "../../../record/strike"
 import type { ReviewedJob } from "../../../review/ReviewedJob"
+import { readReason } from "../../../review/readReason"
+import { PanelForm } from "./PanelForm"
 
 interface StrikeProps {
   line: Extract<LogLine, { type: "heard" }>
@@ -82,31 +84,24 @@ export const StrikePanel = ({ line, job, hasSound, strike, cancel }: StrikeProps
   const places = placesIn(heard.text)
   const [first, setFirst] = useState(0)
   const [last, setLast] = useState(0)
-  const [reason, setReason] = useState("")
-  const [refused, setRefused] = useState("")
-  const form = useRef<HTMLFormElement>(null)
-  useEffect(() => form.current?.querySelector<HTMLElement>("select")?.focus(), [])
+  const [also, setAlso] = useState(false)
   const from = places[first]?.from ?? 0
   const to = places[Math.max(first, last)]?.to ?? 0
-  const [also, setAlso] = useState(false)
   const repeats = repeatsOf(job.lines, line.id, heard.text.slice(from, to))
-  const submit = async () => {
-    if (reason.trim().length < 3) return setRefused("Say why, in a few words.")
+  const submit = async (reason: string): Promise<Outcome> => {
+    const because = readReason(reason)
+    if (!because.ok) return because
     const stretches = [{ of: line.id, from, to }, ...(also ? repeats : [])]
-    const outcome = await strike(stretches.map((one) => ({ ...one, because: reason.trim() })))
-    if (!outcome.ok) setRefused(outcome.because)
+    return strike(stretches.map((one) => ({ ...one, because: because.value })))
   }
+  const below = (
+    <p className="quiet">
+      The words{hasSound ? ", their sound" : ""} and the ear’s other readings of this sentence are gone from this device
+      for good; values stay. Files that were saved before still hold them.
+    </p>
+  )
   return (
-    <form
-      ref={form}
-      className="desk-panel"
-      aria-labelledby="panel-head"
-      onSubmit={(event) => {
-        event.preventDefault()
-        void submit()
-      }}
-    >
-      <h3 id="panel-head">Strike private words</h3>
+    <PanelForm head="Strike private words" doIt="Strike for good" below={below} submit={submit} cancel={cancel}>
       <div className="word-choices">
         <WordChoice id="strike-first" label="From" places={places} value={first} set={setFirst} />
         <WordChoice id="strike-last" label="To" places={places} value={Math.max(first, last)} set={setLast} />
@@ -117,30 +112,6 @@ export const StrikePanel = ({ line, job, hasSound, strike, cancel }: StrikeProps
         {heard.text.slice(to)}”
       </p>
       <Repeats job={job} repeats={repeats} also={also} setAlso={setAlso} />
-      <label htmlFor="desk-reason">Why</label>
-      <input
-        id="desk-reason"
-        value={reason}
-        maxLength={500}
-        required
-        autoComplete="off"
-        onChange={(event) => setReason(event.target.value)}
-      />
-      <p className="quiet">
-        The words{hasSound ? ", their sound" : ""} and the ear’s other readings of this sentence are gone from this
-        device for good; values stay. Files that were saved before still hold them.
-      </p>
-      <p className="refused" role="alert">
-        {refused}
-      </p>
-      <div className="desk-ways">
-        <button type="submit" className="main-button">
-          Strike for good
-        </button>
-        <button type="button" onClick={cancel}>
-          Not now
-        </button>
-      </div>
-    </form>
+    </PanelForm>
   )
 }

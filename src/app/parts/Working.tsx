@@ -4,8 +4,8 @@
  */
 import type { Finding } from "../../facts/Finding"
 import type { Held } from "../../record/JobRecord"
-import { showFact } from "../parts/showFact"
-import { showItem } from "../parts/showItem"
+import { showFact } from "./showFact"
+import { showItem } from "./showItem"
 
 interface WorkingProps {
   finding: Finding
