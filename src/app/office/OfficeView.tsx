@@ -11,7 +11,7 @@ interface OfficeProps {
 }
 
 const Review = ({ desk, job }: { desk: Desk; job: string }) => {
-  const review = useOpened(() => import("./work/JobReview"))
+  const review = useOpened(() => import("./desk/JobReview"))
   if (review === null || review === "failed") return <Opening failed={review === "failed"} />
   const back = () => {
     window.location.hash = officeHash()
