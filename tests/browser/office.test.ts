@@ -55,6 +55,12 @@ const isOutlined = () =>
     () => getComputedStyle(document.activeElement!).outlineStyle !== "none" && document.activeElement !== document.body,
   )
 
+/** Closes a panel or a dialog, and waits until it is gone: a key that comes with its end belongs to nobody. */
+const closeAll = async () => {
+  await page.keyboard.press("Escape")
+  await page.locator(".desk-panel, dialog").waitFor({ state: "detached" })
+}
+
 test("three entries are put right by keys alone, and the log has grown by them", async () => {
   await openDesk()
   const before = await storedLines(page)
@@ -91,7 +97,7 @@ test("three entries are put right by keys alone, and the log has grown by them",
   expect(recordOf(after)).toHaveLength(recordOf(before).length)
   await page.keyboard.press("?")
   await page.getByRole("dialog", { name: "Keys" }).waitFor()
-  await page.keyboard.press("Escape")
+  await closeAll()
   await page.keyboard.press("Escape")
   await expect.poll(() => page.evaluate(() => location.hash)).toBe("#office")
 })
@@ -161,12 +167,6 @@ test.each(["Table", "Record", "What was said", "Report"])("%s is saved from the 
 const faultsOf = async () => {
   const { violations } = await new AxeBuilder({ page }).analyze()
   return violations.map((one) => `${one.id}: ${one.nodes.map((node) => node.target.join(" ")).join("; ")}`)
-}
-
-/** Closes a panel or a dialog, and waits until it is gone: a key that comes with its end belongs to nobody. */
-const closeAll = async () => {
-  await page.keyboard.press("Escape")
-  await page.locator(".desk-panel, dialog").waitFor({ state: "detached" })
 }
 
 test.each(["light", "dark"] as const)("no fault under axe at the desk, %s", async (colorScheme) => {
