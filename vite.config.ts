@@ -21,8 +21,8 @@ export default defineConfig({
   test: {
     root: here("."),
     reporters: ["default", new ClosingLine()],
-    // One after the other: browsers are not killed beside the ear, and nothing runs while the recording is played at its
-    // own pace into a microphone.
+    // One after the other, so that browsers are not killed beside the ear. Only the recording that is played at its own
+    // pace into a microphone, and so mostly waits, may run beside the ear's tests, each in a run of its own.
     projects: [
       {
         extends: true,
