@@ -69,4 +69,9 @@ export interface DialogueState {
   loneWorker: LoneWorker
   /** What is still to be read of a read-back that goes page by page; empty when none is under way. */
   pages: readonly string[]
+  /**
+   * Nobody hears what the loop says: words that were taken down elsewhere are played through it. So nothing that was said
+   * can be an answer to it: a yes accepts nothing, and going on leaves no value 'not challenged'.
+   */
+  unheard: boolean
 }

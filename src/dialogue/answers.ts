@@ -20,7 +20,9 @@ import { answerWarnings, withdraw } from "./withdraw"
 import { withSubject } from "./withSubject"
 import { writeFacts } from "./writeFacts"
 
-const accept = (turn: Turn, entries: readonly string[], how: AcceptedHow): void => {
+/** Marks entries as accepted that wait for it. Where nobody hears the loop, nothing is. */
+export const accept = (turn: Turn, entries: readonly string[], how: AcceptedHow): void => {
+  if (turn.state.unheard) return
   for (const entry of entries) {
     const held = turn.state.record.entries.find((one) => one.entry === entry)
     if (held && held.accepted === null && held.withdrawn === null) turn.add({ type: "accepted", entry, how })
@@ -44,6 +46,8 @@ const ownYes: Readonly<Record<OwnQuestion, (turn: Turn) => void>> = {
 
 const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | null): void => {
   const { question, readBack } = turn.state
+  // A question or a read-back that nobody heard cannot have been answered: what it proposed stays open.
+  if (turn.state.unheard) return turn.set({ readBack: null })
   const own = ownQuestion(question?.kind)
   if (own) return ownYes[own](turn)
   const proposed = question?.candidates.length === 1 ? question.candidates[0] : undefined

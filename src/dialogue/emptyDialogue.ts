@@ -23,4 +23,5 @@ export const emptyDialogue = (device: string, by = "worker", preferences = usual
   preferences,
   loneWorker: notChecked,
   pages: [],
+  unheard: false,
 })

@@ -23,11 +23,17 @@ export interface LoopStart {
   device: string
   /** When the recording began, in milliseconds since 1970; the utterances' own seconds are added. */
   startMs: number
+  /** Nobody heard what the loop says: no value is accepted by it. Left out, it runs as if the worker heard it now. */
+  unheard?: boolean
 }
 
 /** Plays utterances through the loop, each at the moment it ended. */
 export const runLoop = (heards: readonly Heard[], start: LoopStart, tools: Tools): LoopRun => {
-  const run: LoopRun = { state: emptyDialogue(start.device), lines: [], exchanges: [] }
+  const run: LoopRun = {
+    state: { ...emptyDialogue(start.device), unheard: start.unheard ?? false },
+    lines: [],
+    exchanges: [],
+  }
   const take = (event: DialogueEvent): void => {
     const { state, effects } = step(run.state, event, tools)
     run.state = state

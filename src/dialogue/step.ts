@@ -6,7 +6,7 @@ import type { Answer, Fact, RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Command, Interpretation } from "../facts/Interpretation"
 import type { AcceptedHow, Origin } from "../record/LogLine"
-import { answer, settle, undo } from "./answers"
+import { accept, answer, settle, undo } from "./answers"
 import { askFor } from "./askFor"
 import { carryOut } from "./carryOut"
 import { openingCaution } from "./cautions"
@@ -80,7 +80,7 @@ const speakWrittenPart = (turn: Turn): void => {
   const before = turn.written.splice(0)
   turn.check()
   turn.set({ readBack: null })
-  for (const entry of before) turn.add({ type: "accepted", entry, how: "not_challenged" })
+  accept(turn, before, "not_challenged")
   sayCautions(turn, before)
 }
 

@@ -19,7 +19,7 @@ export const ExportedValue = z.object({
     "yes by tap",
     "not challenged",
     "waiting for a yes",
-    "just said",
+    "not answered",
     "replaced",
     "taken back",
     "undone",

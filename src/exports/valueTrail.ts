@@ -29,7 +29,7 @@ const stateOf = (held: Held, holds: boolean): ExportedValue["state"] => {
   if (!holds) return "replaced"
   if (held.accepted === "tapped") return "yes by tap"
   if (held.accepted) return held.accepted === "said_yes" ? "said yes" : "not challenged"
-  return held.needsYes ? "waiting for a yes" : "just said"
+  return held.needsYes ? "waiting for a yes" : "not answered"
 }
 
 /** By entry, what was said after it until something was heard. */

@@ -3,9 +3,23 @@ import type { RecordedFact, Step } from "../facts/Fact"
 import type { Item } from "../facts/Item"
 import type { Held, JobRecord } from "./JobRecord"
 
+type Entries = JobRecord["entries"]
+
+/** Kept for as long as the entries live, which are never changed in place: a long job is asked some thousand times. */
+const holding = new WeakMap<Entries, ReadonlyMap<string, Held>>()
+
+/** The last entry of each slot that was not withdrawn. */
+const bySlot = (entries: Entries): ReadonlyMap<string, Held> => {
+  const known = holding.get(entries)
+  if (known) return known
+  const last = new Map<string, Held>()
+  for (const held of entries) if (held.withdrawn === null) last.set(held.slot, held)
+  holding.set(entries, last)
+  return last
+}
+
 /** The entry that holds in a slot: the last one that was not withdrawn. */
-export const heldIn = (record: JobRecord, slot: string): Held | undefined =>
-  record.entries.findLast((held) => held.slot === slot && held.withdrawn === null)
+export const heldIn = (record: JobRecord, slot: string): Held | undefined => bySlot(record.entries).get(slot)
 
 /** The fact that holds for a field of an item. */
 export const heldFact = <Kind extends RecordedFact["kind"]>(record: JobRecord, item: Item, kind: Kind) => {
@@ -23,9 +37,8 @@ export const isOnRecord = (record: JobRecord, item: Item, wanted: string): boole
 
 /** All entries that hold, oldest first. */
 export const allHeld = (record: JobRecord): Held[] => {
-  const last = new Map<string, string>()
-  for (const { slot, entry, withdrawn } of record.entries) if (withdrawn === null) last.set(slot, entry)
-  return record.entries.filter((held) => last.get(held.slot) === held.entry)
+  const last = bySlot(record.entries)
+  return record.entries.filter((held) => last.get(held.slot) === held)
 }
 
 /** Entries that hold but still wait for a spoken or tapped yes. */

@@ -13,6 +13,7 @@ export const pointKinds = [
   "waiting",
   "asked",
   "doubtful",
+  "unseen",
   "kept",
   "unchallenged",
   "rest",
@@ -34,6 +35,8 @@ export interface Point {
   heard?: string
   /** How far the ear's answer beat its rivals, where that was too little. */
   margin?: number
+  /** What speaks against a value that nobody has said yes to, in plain words. */
+  doubt?: string
   /** What was lost or damaged, in plain words. */
   fault?: string
 }

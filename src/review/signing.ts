@@ -11,7 +11,8 @@ import { sayItem } from "../interpret/sayItem"
 import { sayKind } from "../interpret/sayKind"
 import { sayStep } from "../interpret/sayStep"
 import { chainOf } from "../record/chain"
-import { awaitingYes } from "../record/holding"
+import { allHeld, awaitingYes } from "../record/holding"
+import type { JobRecord } from "../record/JobRecord"
 import type { Draft } from "../record/LogLine"
 import { signedFindings } from "../record/signedFindings"
 import { isKept, openWarnings } from "../record/warningKey"
@@ -29,10 +30,20 @@ export const openStops = ({ record, checked }: ReviewedJob): readonly Finding[] 
 const sayPlace = (item: Item | null | undefined, kind: string) =>
   `${item ? `${sayItem(item)}: ` : ""}${kind.startsWith("step:") ? sayStep(kind.slice(5) as Step) : sayKind(kind)}`
 
+/** Values out of a file that nobody has gone through yet. */
+const sayUnseen = (record: JobRecord): string[] => {
+  const count = allHeld(record).filter(
+    ({ accepted, needsYes, origin, fact }) =>
+      accepted === null && !needsYes && origin.by === "voice" && fact.kind !== "service",
+  ).length
+  return count === 0 ? [] : [`${count} ${count === 1 ? "value" : "values"} that nobody has said yes to`]
+}
+
 /** What is left open, in words: warnings, values that wait for a yes, and what rules would still want to know. */
 export const openWords = ({ record, checked }: ReviewedJob): string[] => [
   ...openWarnings(record, checked.findings).map((finding) => finding.spoken),
   ...awaitingYes(record).map((held) => `${sayPlace(held.item, held.fact.kind)} waits for a yes`),
+  ...sayUnseen(record),
   ...checked.missing.map(({ item, kind }) => `${sayPlace(item, kind)} was not said`),
 ]
 

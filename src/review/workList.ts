@@ -9,6 +9,7 @@ import { allHeld } from "../record/holding"
 import type { Held, JobRecord } from "../record/JobRecord"
 import type { LogLine } from "../record/LogLine"
 import { isWarning, keptReason, warningKey } from "../record/warningKey"
+import { doubtOf } from "./doubtOf"
 import { type Point, pointKinds } from "./Point"
 import type { ReviewedJob } from "./ReviewedJob"
 
@@ -77,13 +78,15 @@ const isAnswered = (
 const heardById = (lines: readonly LogLine[]): ReadonlyMap<string, Heard> =>
   new Map(lines.flatMap((line) => (line.type === "heard" ? [[line.heard.id, line.heard] as const] : [])))
 
-const valuePoint = (held: Held, heard: ReadonlyMap<string, Heard>): Point => {
+const valuePoint = (record: JobRecord, held: Held, heard: ReadonlyMap<string, Heard>): Point => {
   const { origin, item, needsYes, accepted } = held
-  const point = { key: `value ${held.slot}`, item, held }
   const said = origin.by === "voice" ? origin.heard.flatMap((id) => heard.get(id) ?? []) : []
+  const doubt = doubtOf(record, held, said)
+  const point = { key: `value ${held.slot}`, item, held, ...(doubt !== null && { doubt }) }
   const margin = Math.min(...said.flatMap((one) => one.margin ?? []), Number.POSITIVE_INFINITY)
   if (needsYes && accepted === null) return { ...point, kind: "waiting" }
   if (margin < sureMargin && accepted !== "tapped") return { ...point, kind: "doubtful", margin }
+  if (accepted === null && origin.by === "voice") return { ...point, kind: doubt === null ? "unseen" : "doubtful" }
   return { ...point, kind: accepted === "not_challenged" ? "unchallenged" : "rest" }
 }
 
@@ -103,7 +106,7 @@ export const workList = (job: ReviewedJob): Point[] => {
   const isBare = (held: Held) => !holding.some((one) => one.item === held.item && one.fact.kind !== "service")
   const values = holding
     .filter((held) => !shown.has(held.entry) && (held.fact.kind !== "service" || isBare(held)))
-    .map((held) => valuePoint(held, heard))
+    .map((held) => valuePoint(record, held, heard))
   const rank = (point: Point) => pointKinds.indexOf(point.kind)
   return [...found, ...values].sort((a, b) => rank(a) - rank(b) || placeOf(record, a) - placeOf(record, b))
 }

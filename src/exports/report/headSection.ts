@@ -90,6 +90,7 @@ const standing = (job: ExportedJob): Block[] => {
   const held = allHeld(record)
   const by = (how: string | null) => held.filter((one) => one.accepted === how)
   const waiting = by(null).filter((one) => one.needsYes).length
+  const unseen = by(null).length - waiting
   const answered = `${by("said_yes").length} said yes, ${by("tapped").length} by tap, ${by("not_challenged").length} not challenged`
   const lines: Block[] = [
     stops > 0
@@ -104,7 +105,7 @@ const standing = (job: ExportedJob): Block[] => {
   lines.push({
     kind: "text",
     mark: waiting > 0 ? "waiting" : "bare",
-    text: `${count(held.length, "value")} on record: ${answered}, ${waiting} waiting for a yes.`,
+    text: `${count(held.length, "value")} on record: ${answered}, ${waiting} waiting for a yes${unseen > 0 ? `, ${unseen} that nobody has said yes to` : ""}.`,
   })
   return lines
 }

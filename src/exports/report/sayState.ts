@@ -10,7 +10,7 @@ const ofEntry: Record<ValueTrail["state"], Shape> = {
   "yes by tap": "yes",
   "not challenged": "unchallenged",
   "waiting for a yes": "waiting",
-  "just said": "unchallenged",
+  "not answered": "unchallenged",
   replaced: "gone",
   "taken back": "gone",
   undone: "gone",

@@ -9,7 +9,6 @@ import type { Interpret } from "../../../review/lightUp"
 import type { Point } from "../../../review/Point"
 import { passageOf } from "../../../review/passage"
 import type { Check, ReviewedJob } from "../../../review/ReviewedJob"
-import { entryState } from "../../parts/entryState"
 import { State } from "../../parts/Mark"
 import { showFact } from "../../parts/showFact"
 import { showMoment } from "../../parts/showMoment"
@@ -19,7 +18,7 @@ import { FindingCard } from "./FindingCard"
 import { History } from "./History"
 import { PassageView } from "./PassageView"
 import type { SoundOf } from "./PlaySound"
-import { pointHeads, pointName } from "./pointWords"
+import { deskState, pointHeads, pointName } from "./pointWords"
 import { StrikePanel } from "./StrikePanel"
 
 export interface DetailProps {
@@ -57,14 +56,15 @@ const findingsFor = ({ checked }: ReviewedJob, { held, finding }: Point) => {
 }
 
 const Head = ({ point, head }: { point: Point; head: Ref<HTMLHeadingElement> }) => {
-  const { held, kind, ask, fault, reason } = point
-  const state = held ? entryState(held) : pointHeads[kind]
+  const { held, kind, ask, fault, reason, doubt } = point
+  const state = held ? deskState(held) : pointHeads[kind]
   return (
     <header className="detail-head">
       <h2 ref={head} tabIndex={-1}>
         {pointName(point)}
       </h2>
       {held && <p className="detail-value">{showFact(held.fact).value}</p>}
+      {doubt && <p className="detail-fault">{doubt}</p>}
       {fault && <p className="detail-fault">{fault}</p>}
       {ask && (
         <p className="detail-fault">

@@ -4,9 +4,8 @@
  */
 import { Fragment } from "react"
 import type { Point, PointKind } from "../../../review/Point"
-import { entryState } from "../../parts/entryState"
 import { Mark } from "../../parts/Mark"
-import { pointHeads, pointName, pointValue, pointWhy } from "./pointWords"
+import { deskState, pointHeads, pointName, pointValue, pointWhy } from "./pointWords"
 
 interface ListProps {
   points: readonly Point[]
@@ -16,7 +15,7 @@ interface ListProps {
 }
 
 /** Kinds whose heading says what became of the value already. */
-const saidByHead: readonly PointKind[] = ["waiting", "unchallenged"]
+const saidByHead: readonly PointKind[] = ["waiting", "unchallenged", "unseen"]
 
 export const rowId = (key: string): string => `row-${key.replace(/[^\w-]+/g, "-")}`
 
@@ -26,7 +25,7 @@ const Row = ({
   choose,
   open,
 }: { point: Point; chosen: boolean } & Pick<ListProps, "choose" | "open">) => {
-  const state = point.held && !saidByHead.includes(point.kind) ? entryState(point.held) : null
+  const state = point.held && !saidByHead.includes(point.kind) ? deskState(point.held) : null
   const why = pointWhy(point)
   return (
     <li>

@@ -1,5 +1,7 @@
 /** The words and shapes of the list: what each kind of thing is called, and what a row says of it. */
+import type { Held } from "../../../record/JobRecord"
 import type { Point, PointKind } from "../../../review/Point"
+import { type EntryState, entryState } from "../../parts/entryState"
 import type { Shape } from "../../parts/Mark"
 import { showFact } from "../../parts/showFact"
 import { showItem } from "../../parts/showItem"
@@ -11,10 +13,20 @@ export const pointHeads: Record<PointKind, { shape: Shape; words: string }> = {
   warn: { shape: "warn", words: "Open warnings" },
   waiting: { shape: "awaiting", words: "Waiting for a yes" },
   asked: { shape: "fresh", words: "Asked, not answered" },
-  doubtful: { shape: "warn", words: "The ear was in doubt" },
+  doubtful: { shape: "warn", words: "In doubt" },
+  unseen: { shape: "fresh", words: "Nobody has said yes yet" },
   kept: { shape: "kept", words: "Kept on purpose" },
   unchallenged: { shape: "unchallenged", words: "Not challenged" },
   rest: { shape: "yes", words: "Answered, or put in by hand" },
+}
+
+/**
+ * What became of a value. One that nobody answered is 'just said' only while the worker is at it; at the desk it is one
+ * that nobody has said yes to.
+ */
+export const deskState = (held: Held): EntryState => {
+  const isOpen = held.accepted === null && held.withdrawn === null && held.origin.by === "voice" && !held.needsYes
+  return isOpen ? pointHeads.unseen : entryState(held)
 }
 
 /** The item and the field: "Water, size". */
@@ -28,11 +40,12 @@ export const pointName = ({ held, item, ask, fault }: Point): string => {
 export const pointValue = ({ held }: Point): string => (held ? showFact(held.fact).value : "")
 
 /** One line on why it is in the list; empty where the heading says it all. */
-export const pointWhy = ({ kind, finding, reason, ask, margin, fault }: Point): string => {
+export const pointWhy = ({ kind, finding, reason, ask, margin, doubt, fault }: Point): string => {
   if (fault !== undefined) return fault
   if (kind === "kept") return `Kept: ${reason ?? ""}`
   if (finding) return finding.spoken
   if (ask) return ask.because.charAt(0).toUpperCase() + ask.because.slice(1)
-  if (margin !== undefined) return `Margin ${margin.toFixed(2)}, below 1`
+  if (margin !== undefined) return `The ear was in doubt: margin ${margin.toFixed(2)}, below 1`
+  if (doubt !== undefined) return doubt
   return reason ?? ""
 }

@@ -1,10 +1,11 @@
 /**
  * Utterances of a transcript or a recording as a job of its own: the whole loop is played over them, as on the command
- * line. All ids come from the content, so the same file twice is one job.
+ * line. But nobody hears it there: no value is accepted by it, whatever was said. All ids come from the content, so the same file twice is one job.
  */
 import { runLoop } from "../../../dialogue/runLoop"
 import type { Tools } from "../../../dialogue/Tools"
 import type { Heard } from "../../../facts/Heard"
+import type { LogLine } from "../../../record/LogLine"
 import type { Source } from "../../../record/Source"
 import type { Store } from "../../../record/Store"
 import { idOf } from "../../../record/secondCopy"
@@ -29,6 +30,17 @@ export interface HeardOrder {
 /** The name that a job's lines from a file carry in place of a device. */
 const device = "file"
 
+const sayValues = (lines: readonly LogLine[]): string => {
+  const values = lines.filter((line) => line.type === "entry").length
+  if (values === 0) return "A job of its own, without a value."
+  const [count, them] = values === 1 ? ["1 value", "it"] : [`${values} values`, "them"]
+  return `A job of its own, with ${count}. Nobody has said yes to ${them} yet.`
+}
+
+/** Talk and what could not be understood leave no line: how much that was is told here and nowhere else. */
+const sayEmpty = (empty: number, all: number): string =>
+  empty === 0 ? "" : ` Nothing came of ${empty} of the ${all} sentences.`
+
 export const takeInHeard = async (store: Store, tools: Omit<Tools, "newId">, order: HeardOrder): Promise<TakenFile> => {
   const { file, kind, sha256, heards, faults = [], changedMs, at, pack } = order
   const job = idOf(sha256)
@@ -39,12 +51,13 @@ export const takeInHeard = async (store: Store, tools: Omit<Tools, "newId">, ord
   const startMs = changedMs - Math.round((heards.at(-1)?.end ?? 0) * 1000)
   let count = 0
   const newId = () => idOf(`${job} ${count++}`)
-  const { lines } = runLoop(heards, { job, place: placeOfName(file), pack, device, startMs }, { ...tools, newId })
+  const start = { job, place: placeOfName(file), pack, device, startMs, unheard: true }
+  const { lines, exchanges } = runLoop(heards, start, { ...tools, newId })
   const size = { lines: lines.length, linesAfter: lines.length }
   const source: Source = { id: `${job} ${sha256}`, job, file, kind, sha256, at, ...size, faults }
   const added = await store.append(lines, [source])
   if (!added.ok) return refusedFile(file, added.because, kind)
-  const values = lines.filter((line) => line.type === "entry").length
-  const words = `A job of its own, with ${values} ${values === 1 ? "value" : "values"}. Its times follow the file's own date.`
+  const empty = exchanges.filter((one) => "heard" in one && !one.understood).length
+  const words = `${sayValues(lines)}${sayEmpty(empty, heards.length)} Its times follow the file's own date.`
   return { ...base, fresh: lines.length, known: 0, words }
 }

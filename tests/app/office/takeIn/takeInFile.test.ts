@@ -32,11 +32,17 @@ const take = async (file: string, content: string | Uint8Array): Promise<TakenFi
 const bakery = readFileSync("samples/bakery.vtt", "utf8")
 const job = writeJobFile(stampLines([opened, waterSize(10)]))
 
-test("a transcript gives the record and the warnings that its script says, under an id of its own", async () => {
+/** As the script says, but nobody heard the loop, so nobody has said yes to anything. */
+const unanswered = bakeryRecord.map((line) => line.replace(/, \w+$/, ", waiting"))
+
+test("a transcript gives the record and the warnings that its script says, none accepted, under an id of its own", async () => {
   const taken = await take("The bakery.vtt", bakery)
   expect(taken).toMatchObject({ kind: "transcript", known: 0, faults: [] })
+  expect(taken.words).toMatch(
+    /^A job of its own, with \d+ values\. Nobody has said yes to them yet\. Nothing came of 2 of/,
+  )
   const { lines } = await desk.store.read(taken.job!)
-  expect(recordOf(lines)).toEqual([...bakeryRecord].sort())
+  expect(recordOf(lines)).toEqual([...unanswered].sort())
   const warnings = saidIn(lines).filter((words) => words.startsWith("Warning."))
   expect(warnings.map((words, index) => words.slice(0, bakeryWarnings[index]?.length))).toEqual(bakeryWarnings)
   expect(await desk.store.jobs()).toEqual([expect.objectContaining({ place: "The bakery", inHand: false })])
