@@ -44,8 +44,10 @@ export class Ear {
   }
 
   /** The ear should be ready for this from the next utterance on. */
-  async expect(grammar: EarGrammar): Promise<void> {
-    if (!this.listener || this.prepared === grammar.id) return
+  async expect(wanted: () => EarGrammar): Promise<void> {
+    if (!this.listener) return
+    const grammar = wanted()
+    if (this.prepared === grammar.id) return
     this.prepared = grammar.id
     const outcome = await this.listener.prepare(grammar)
     if (!outcome.ok) this.hooks.trouble(outcome.because)

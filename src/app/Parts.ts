@@ -19,9 +19,13 @@ export interface Parts {
   speakLoud(on: boolean): void
   /** The ear on the microphone. */
   microphone: Listener
+  /** Its pack is on the device, so it may be got ready before it is wanted. */
+  isEarHere?: boolean
   /** An ear that is given the sample recording instead, or null where there is none; `ended` is called at its end. */
   sample: ((ended: () => void) => Promise<Listener>) | null
   earGrammar(context: Context): EarGrammar
+  /** Words will come soon. What reads them may take its time to get ready now, while the worker draws breath. */
+  expectWords?(): void
   /** Local time now, ISO 8601 with its offset. */
   now(): string
   device: string

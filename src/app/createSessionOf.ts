@@ -54,7 +54,7 @@ class LiveSession implements Session {
       soundFirst: () => parts.settings.snapshot().soundFirst,
     })
     const expect = (effect: { context: Parameters<Parts["earGrammar"]>[0] }) =>
-      void this.ear.expect(parts.earGrammar(effect.context))
+      void this.ear.expect(() => parts.earGrammar(effect.context))
     this.loop = new Loop(parts, this.voice, {
       changed,
       trouble,
@@ -102,7 +102,7 @@ class LiveSession implements Session {
 
   newJob: Session["newJob"] = (place) => {
     // The ear pack loads while the opening words are spoken; the microphone opens after them.
-    void this.parts.microphone.prepare(this.parts.earGrammar({}))
+    this.readyEar()
     void this.open(place).then(() => this.startEar(this.parts.microphone))
   }
 
@@ -131,7 +131,9 @@ class LiveSession implements Session {
 
   listen: Session["listen"] = (on) => {
     if (!on) return void this.ear.stop()
-    void this.voice.wake().then(() => this.startEar(this.parts.microphone))
+    // Both wait for the device, and nothing is spoken before both are there.
+    const woken = this.voice.wake()
+    void this.startEar(this.parts.microphone, woken)
   }
 
   hearSample: Session["hearSample"] = () => {
@@ -163,6 +165,14 @@ class LiveSession implements Session {
     if (inHand) await this.resume(inHand.job)
     else if (this.phase === "loading") this.phase = "start"
     this.changed()
+    // Behind the first picture of the job: reading the grammars takes as long as drawing it.
+    if (this.parts.isEarHere) setTimeout(() => this.ear.isOn || this.readyEar())
+  }
+
+  /** Has the ear load its pack and take a grammar; no microphone is opened. */
+  private readyEar(): void {
+    const { item } = this.loop.state
+    void this.parts.microphone.prepare(this.parts.earGrammar(item ? { item } : {}))
   }
 
   private async readJobs(): Promise<void> {
@@ -237,10 +247,13 @@ class LiveSession implements Session {
     this.spoken = lines.flatMap((line) => (line.type === "said" ? [line.words] : []))
   }
 
-  private async startEar(listener: Parts["microphone"]): Promise<void> {
+  private async startEar(listener: Parts["microphone"], woken: Promise<boolean> | null = null): Promise<void> {
     const { item } = this.loop.state
     const started = await this.ear.start(listener, this.parts.earGrammar(item ? { item } : {}))
-    if (started) await this.voice.speak([{ do: "sound", sound: "listening" }])
+    await woken
+    if (!started) return
+    await this.voice.speak([{ do: "sound", sound: "listening" }])
+    this.parts.expectWords?.()
   }
 
   private take(heard: Heard): void {

@@ -1,7 +1,7 @@
 /** The interpreter, the rules and the store of this build, for the page and for the worker that takes files in. */
 import { v7 } from "uuid"
 import type { Tools } from "../dialogue/Tools"
-import { createInterpreter } from "../interpret/createInterpreter"
+import { createInterpreter, type Interpreter } from "../interpret/createInterpreter"
 import { createIndexedDbStore } from "../record/indexedDbStore"
 import { createChecker } from "../rules/createChecker"
 import { findPack } from "../rules/packs"
@@ -10,12 +10,21 @@ import { followedPack } from "./followedPack"
 import { grammarFiles } from "./grammarFiles"
 import { rowVersion } from "./rowVersion"
 
+/** What reads words, made when it is first asked for: a page shows its job before anybody speaks. */
+const createReader = () => {
+  let made: Interpreter | null = null
+  return () => {
+    made ??= createInterpreter(grammarFiles)
+    return made
+  }
+}
+
 /** The interpreter, and what the loop and the office share. */
 export const createTools = () => {
-  const interpreter = createInterpreter(grammarFiles)
+  const interpreter = createReader()
   const checker = createChecker(findPack(followedPack.id)!)
   const tools: Tools = {
-    interpret: (heard, context) => interpreter.interpret(heard, context),
+    interpret: (heard, context) => interpreter().interpret(heard, context),
     check: (situation) => checker.check(situation),
     newId: () => v7(),
   }

@@ -30,10 +30,16 @@ export const openSession = (settings: SettingsKeeper): Session => {
   const speakLoud = (on: boolean) => {
     loud = on
   }
+  const container = workerContainer()
+  // A service worker answers for the page only once everything, the ear pack included, is on the device.
+  const isEarHere = container?.controller != null
+  // Its worker takes longest and leaves the page alone, so it is the one thing that does not wait for the first paint.
+  const ear = import("./openEar").then(({ openEar }) => openEar(isEarHere))
+  ear.catch(() => undefined)
   const load = async () => {
     await painted()
-    const [{ createSession }] = await Promise.all([import("./wiring"), laterScreens.job.fetch()])
-    return createSession({ speaker, settings, speakLoud })
+    const [{ createSession }, microphone] = await Promise.all([import("./wiring"), ear, laterScreens.job.fetch()])
+    return createSession({ speaker, settings, speakLoud, microphone, isEarHere })
   }
   const watch = new OfflineWatch(navigator.storage)
   const session = createWatchedSession(createEarlySession({ store, speaker, settings, load }), watch)
@@ -45,7 +51,6 @@ export const openSession = (settings: SettingsKeeper): Session => {
     now: () => performance.now(),
     later: (act, ms) => void setTimeout(act, ms),
   })
-  const container = workerContainer()
   if (container) void registerWorker(container, watch)
   return session
 }

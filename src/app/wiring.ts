@@ -6,13 +6,14 @@ import { openRecording } from "../speech/recordingMicrophone"
 import { createSessionOf } from "./createSessionOf"
 import { createStore, createTools } from "./createTools"
 import { createJobLead } from "./device/JobLead"
+import { earPlace } from "./earPlace"
 import { followedPack } from "./followedPack"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
 import type { Parts } from "./Parts"
 import type { Session } from "./Session"
 
-const assets = { ear: "./ear/", sample: "./samples/bakery.wav" }
+const samplePlace = "./samples/bakery.wav"
 
 /** A name for this device in the log, kept where the browser lets us; otherwise one for this visit. */
 const deviceName = (): string => {
@@ -33,7 +34,7 @@ export const createDesk = (): Desk => {
 }
 
 /** What the start page has made already. */
-export type EarlyMade = Pick<Parts, "settings" | "speakLoud"> & { speaker: ChosenSpeaker }
+export type EarlyMade = Pick<Parts, "settings" | "speakLoud" | "microphone" | "isEarHere"> & { speaker: ChosenSpeaker }
 
 /** The session that the page runs on. */
 export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
@@ -44,10 +45,10 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
     tools,
     speaker,
     lead: createJobLead(),
-    microphone: createOfflineListener({ assets: assets.ear }),
     sample: async (ended) =>
-      createOfflineListener({ assets: assets.ear, openMicrophone: openRecording(assets.sample, ended) }),
-    earGrammar: (context) => interpreter.earGrammar(context),
+      createOfflineListener({ assets: earPlace, openMicrophone: openRecording(samplePlace, ended) }),
+    earGrammar: (context) => interpreter().earGrammar(context),
+    expectWords: () => void interpreter().interpret(""),
     now: localNow,
     device: deviceName(),
     pack: followedPack.id,

@@ -11,17 +11,20 @@ export interface JsgfToken {
 }
 
 const shapes: ReadonlyArray<readonly [JsgfToken["kind"] | "nothing", RegExp]> = [
-  ["nothing", /\s+/y],
-  ["doc", /\/\*\*([\s\S]*?)\*\//y],
-  ["nothing", /\/\*[\s\S]*?\*\//y],
-  ["nothing", /\/\/[^\n]*/y],
-  ["weight", /\/\s*([0-9]*\.?[0-9]+)\s*\//y],
-  ["rule", /<([A-Za-z][\w.-]*(?:\.\*)?)>/y],
-  ["tag", /\{([^{}]*)\}/y],
-  ["word", /"([^"\n]+)"/y],
-  ["word", /[^\s=;|*+()[\]{}<>/"]+/y],
-  ["mark", /[=;|*+()[\]]/y],
+  ["nothing", /(\s+)/],
+  ["doc", /\/\*\*([\s\S]*?)\*\//],
+  ["nothing", /(\/\*[\s\S]*?\*\/)/],
+  ["nothing", /(\/\/[^\n]*)/],
+  ["weight", /\/\s*([0-9]*\.?[0-9]+)\s*\//],
+  ["rule", /<([A-Za-z][\w.-]*(?:\.\*)?)>/],
+  ["tag", /\{([^{}]*)\}/],
+  ["word", /"([^"\n]+)"/],
+  ["word", /([^\s=;|*+()[\]{}<>/"]+)/],
+  ["mark", /([=;|*+()[\]])/],
 ]
+
+/** All shapes in one expression with a group each, as trying them one by one is most of the time of a start. */
+const anyShape = new RegExp(shapes.map(([, shape]) => shape.source).join("|"), "y")
 
 /** All tokens of one grammar file; `file` only names it in errors. */
 export function readJsgfTokens(text: string, file: string): JsgfToken[] {
@@ -33,17 +36,16 @@ export function readJsgfTokens(text: string, file: string): JsgfToken[] {
     if (!found) throw new GrammarError(file, line, `cannot read ${JSON.stringify(text.slice(at, at + 20))}`)
     const { kind, whole, inner } = found
     if (kind !== "nothing") tokens.push({ kind, text: kind === "word" ? inner.toLowerCase() : inner, line })
-    line += whole.split("\n").length - 1
+    if (whole.includes("\n")) line += whole.split("\n").length - 1
     at += whole.length
   }
   return tokens
 }
 
 function matchAt(text: string, at: number) {
-  for (const [kind, shape] of shapes) {
-    shape.lastIndex = at
-    const match = shape.exec(text)
-    if (match) return { kind, whole: match[0], inner: match[1] ?? match[0] }
-  }
-  return null
+  anyShape.lastIndex = at
+  const match = anyShape.exec(text)
+  if (!match) return null
+  const group = match.findIndex((inner, index) => index > 0 && inner !== undefined)
+  return { kind: shapes[group - 1]![0], whole: match[0], inner: match[group]! }
 }

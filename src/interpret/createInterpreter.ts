@@ -7,7 +7,7 @@ import type { Fact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { measureGrammar } from "../grammar/measureGrammar"
-import { buildEarGrammar } from "./buildEarGrammar"
+import { buildEarGrammar, earRoot } from "./buildEarGrammar"
 import { type Explanation, explainText } from "./explainText"
 import { type GrammarFiles, type GrammarFolder, readGrammarFolder } from "./GrammarFolder"
 import { hideOwnParts } from "./hideOwnParts"
@@ -27,13 +27,19 @@ export const longestText = 1500
 /** Other readings of the sound that are compared. */
 const mostAlternatives = 4
 
-/** Reads the grammar files once. Throws only when they are broken. */
+/**
+ * Reads the grammar files once. Throws only when they are broken. They are compiled when the first text is read: an ear
+ * wants its grammar before that, and a page its first screen.
+ */
 export function createInterpreter(files: GrammarFiles): Interpreter {
   const folder = readGrammarFolder(files)
-  const language = openLanguage(folder)
-  const own = wordsOf(folder)
+  const compile = () => ({ language: openLanguage(folder), own: wordsOf(folder) })
+  let compiled: ReturnType<typeof compile> | null = null
+  const earGrammars = new Map<string, EarGrammar>()
   const read = (text: string, context: Context): Interpretation => {
     if (text.length > longestText) return tooLong()
+    compiled ??= compile()
+    const { language, own } = compiled
     const hidden = hideOwnParts(text, context, (word) => own.has(word))
     return hidden
       ? hidden.show(interpretText(hidden.text, hidden.context, language))
@@ -47,8 +53,18 @@ export function createInterpreter(files: GrammarFiles): Interpreter {
       const others = heard.alternatives.slice(0, mostAlternatives).filter((one) => one !== text)
       return others.reduce((so, other) => withoutDisagreement(so, read(other, context)), first)
     },
-    earGrammar: (context) => buildEarGrammar(folder, context),
-    explain: (text, context = {}) => explainText(text.slice(0, longestText), context, language),
+    earGrammar: (context) => {
+      const root = earRoot(context)
+      const known = earGrammars.get(root)
+      if (known) return known
+      const made = buildEarGrammar(folder, context)
+      earGrammars.set(root, made)
+      return made
+    },
+    explain: (text, context = {}) => {
+      compiled ??= compile()
+      return explainText(text.slice(0, longestText), context, compiled.language)
+    },
   }
 }
 

@@ -6,6 +6,7 @@ import type { EarState } from "./Listener"
 
 /** Page to worker. `call` numbers a question, so that its answer finds back. */
 export type ToWorker =
+  | { do: "warm"; call: number; base: string }
   | { do: "prepare"; call: number; base: string; grammar: EarGrammar }
   | { do: "start"; call: number }
   | { do: "stop"; call: number }

@@ -17,11 +17,14 @@ let microphone: MessagePort | null = null
 
 /**
  * Browsers translate the engine carefully only once it has worked for a while, and the first answer would take three
- * times as long as the others. Two seconds of faint noise before the first start are work enough.
+ * times as long as the others. Two seconds of faint noise are work enough, in pieces, so that a start need not wait.
  */
-const warmUp = (recogniser: Recogniser) => {
-  const noise = Float32Array.from({ length: 2 * recogniser.rateHz }, (_, n) => Math.sin(n * n) / 1000)
-  recogniser.hear(noise)
+const warmUp = async (recogniser: Recogniser) => {
+  const noise = Float32Array.from({ length: recogniser.rateHz / 4 }, (_, n) => Math.sin(n * n) / 1000)
+  for (let piece = 0; piece < 8; piece++) {
+    await new Promise((fulfil) => setTimeout(fulfil))
+    recogniser.hear(noise)
+  }
 }
 
 let cold: Recogniser | null = null
@@ -56,9 +59,10 @@ const answer = async (message: Exclude<ToWorker, { do: "hear" }>): Promise<Outco
     return done(undefined)
   }
   base = message.base
+  if (message.do === "warm") return listener.warm()
   const prepared = await listener.prepare(message.grammar)
   if (prepared.ok && cold) {
-    warmUp(cold)
+    void warmUp(cold)
     cold = null
   }
   return prepared

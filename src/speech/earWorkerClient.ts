@@ -14,6 +14,8 @@ export interface EarWorkerEvents {
 }
 
 export interface EarWorkerClient {
+  /** Has the worker load its engine and model, so that the first grammar finds them there. */
+  warm(): Promise<Outcome>
   prepare(grammar: EarGrammar): Promise<Outcome>
   start(): Promise<Outcome>
   stop(): Promise<Outcome>
@@ -27,7 +29,11 @@ export type EarWorker = Pick<Worker, "postMessage" | "terminate" | "onmessage" |
 /** Deaths in a row, with nothing heard between them, after which it is given up. */
 const mostDeaths = 3
 
-type Call = { do: "prepare"; base: string; grammar: EarGrammar } | { do: "start" } | { do: "stop" }
+type Call =
+  | { do: "warm"; base: string }
+  | { do: "prepare"; base: string; grammar: EarGrammar }
+  | { do: "start" }
+  | { do: "stop" }
 
 export const createEarWorkerClient = (
   makeWorker: () => EarWorker,
@@ -81,6 +87,7 @@ export const createEarWorkerClient = (
   }
 
   return {
+    warm: () => ask({ do: "warm", base }),
     prepare: async (next) => {
       const outcome = await ask({ do: "prepare", base, grammar: next })
       grammar = outcome.ok ? next : null

@@ -101,28 +101,41 @@ interface Ends {
   to: number
 }
 
+/** For each state those that count of what can be reached from it for nothing: they take a word, or are the end. */
+const reachFreely = (paths: Paths, end: number): ReadonlyArray<readonly number[]> =>
+  paths.free.map((_, from) => {
+    const all = new Set([from])
+    for (const state of all) for (const next of paths.free[state]!) all.add(next)
+    return [...all].filter((state) => state === end || paths.arcs[state]!.length > 0).sort((a, b) => a - b)
+  })
+
 /** One state for each set of states that can be reached by the same words. */
 const determinise = (paths: Paths, start: number, end: number): Automaton => {
-  const spread = (states: Iterable<number>) => {
-    const all = new Set(states)
-    for (const state of all) for (const next of paths.free[state]!) all.add(next)
-    return [...all].sort((a, b) => a - b)
+  const reached = reachFreely(paths, end)
+  const spread = (states: readonly number[]) =>
+    states.length === 1
+      ? reached[states[0]!]!
+      : [...new Set(states.flatMap((state) => reached[state]!))].sort((a, b) => a - b)
+  const sets: (readonly number[])[] = []
+  const numbers = new Map<string, number>()
+  const numberOf = (set: readonly number[]) => {
+    const key = set.join()
+    const known = numbers.get(key)
+    if (known !== undefined) return known
+    numbers.set(key, sets.push(set) - 1)
+    return sets.length - 1
   }
-  const sets = [spread([start])]
-  const numbers = new Map([[sets[0]!.join(), 0]])
+  numberOf(spread([start]))
   const arcs: Map<string, number>[] = []
   for (let at = 0; at < sets.length; at++) {
     const byWord = new Map<string, number[]>()
     for (const state of sets[at]!)
-      for (const [word, to] of paths.arcs[state]!) byWord.set(word, [...(byWord.get(word) ?? []), to])
-    const out = new Map<string, number>()
-    for (const [word, to] of byWord) {
-      const set = spread(to)
-      const key = set.join()
-      if (!numbers.has(key)) numbers.set(key, sets.push(set) - 1)
-      out.set(word, numbers.get(key)!)
-    }
-    arcs.push(out)
+      for (const [word, to] of paths.arcs[state]!) {
+        const known = byWord.get(word)
+        if (known) known.push(to)
+        else byWord.set(word, [to])
+      }
+    arcs.push(new Map([...byWord].map(([word, to]) => [word, numberOf(spread(to))])))
   }
   return { arcs, ends: new Set([...sets.keys()].filter((at) => sets[at]!.includes(end))) }
 }

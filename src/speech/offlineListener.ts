@@ -15,13 +15,18 @@ export interface OfflineListenerOptions {
   openMicrophone?: typeof openMicrophone
 }
 
+export interface OfflineListener extends Listener {
+  /** Loads engine and model ahead of the first grammar. Opens no microphone. */
+  warm(): Promise<Outcome>
+}
+
 /** Absolute address of the pack: a worker has another idea of where "here" is. */
 const packAddress = (assets: string) =>
   typeof document === "undefined" ? new URL(assets).href : new URL(assets, document.baseURI).href
 
 const defaultWorker = () => new Worker(new URL("./earWorker.ts", import.meta.url), { type: "module" })
 
-export const createOfflineListener = (options: OfflineListenerOptions): Listener => {
+export const createOfflineListener = (options: OfflineListenerOptions): OfflineListener => {
   const open = options.openMicrophone ?? openMicrophone
   let events: ListenerEvents | null = null
   let microphone: Microphone | null = null
@@ -77,6 +82,7 @@ export const createOfflineListener = (options: OfflineListenerOptions): Listener
   }
 
   return {
+    warm: () => client.warm(),
     prepare: (grammar) => client.prepare(grammar),
     start: async (listenerEvents): Promise<Outcome> => {
       if (events) return refuse("The ear is listening already.")

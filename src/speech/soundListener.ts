@@ -9,6 +9,8 @@ import type { EarState, Listener, ListenerEvents } from "./Listener"
 import type { Recogniser } from "./recogniser"
 
 export interface SoundListener extends Listener {
+  /** Loads the engine and its model ahead of the first grammar; loaded already, it answers at once. */
+  warm(): Promise<Outcome>
   /** The next samples, -1 to 1, one channel, at the rate they have. */
   feed(samples: Float32Array, rateHz: number): void
   /** The sound has ended: hands over what was still open. */
@@ -16,7 +18,7 @@ export interface SoundListener extends Listener {
 }
 
 export interface SoundListenerOptions {
-  /** Called once, at the first `prepare`. */
+  /** Called once, at the first `warm` or `prepare`, and again only where it refused. */
   load(): Promise<Outcome<Recogniser>>
   newId?: () => string
 }
@@ -26,6 +28,7 @@ const levelEvery = 0.2
 
 export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerOptions): SoundListener => {
   let recogniser: Recogniser | null = null
+  let loading: Promise<Outcome<Recogniser>> | null = null
   let stream: EarStream | null = null
   let events: ListenerEvents | null = null
   let state: EarState = "stopped"
@@ -47,15 +50,25 @@ export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerO
     }
   }
 
+  /** A second call while the first is loading waits for the same engine: each would hold its memory for good. */
+  const ready = async (): Promise<Outcome<Recogniser>> => {
+    if (recogniser) return done(recogniser)
+    loading ??= load()
+    const loaded = await loading
+    loading = null
+    if (loaded.ok && !released) recogniser = loaded.value
+    return loaded
+  }
+
   return {
+    warm: async () => {
+      const loaded = await ready()
+      return loaded.ok ? done(undefined) : loaded
+    },
     prepare: async (grammar) => {
       if (released) return refuse("The ear has been put away.")
-      if (!recogniser) {
-        const loaded = await load()
-        if (!loaded.ok) return loaded
-        recogniser = loaded.value
-      }
-      return recogniser.take(grammar)
+      const loaded = await ready()
+      return loaded.ok ? loaded.value.take(grammar) : loaded
     },
     start: async (listenerEvents) => {
       if (!recogniser || released) return refuse("The ear is not ready.")

@@ -28,7 +28,7 @@ const openEar = async (address: string): Promise<Outcome<Recogniser>> => {
   const [engine, files] = await Promise.all([loadEngine(), loadEarFiles(address)])
   if (!files.ok) return files
   const opened = createRecogniser(engine, files.value)
-  const taken = opened.take(interpreter.earGrammar({}))
+  const taken = opened.take(interpreter().earGrammar({}))
   if (!taken.ok) return taken
   ear = opened
   return done(opened)

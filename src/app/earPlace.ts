@@ -1,0 +1,2 @@
+/** Where the ear pack lies, beside the page. */
+export const earPlace = "./ear/"
