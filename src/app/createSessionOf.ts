@@ -2,13 +2,13 @@
 import { v7 } from "uuid"
 import type { Heard } from "../facts/Heard"
 import { typedHeard } from "../facts/typedHeard"
-import type { LogLine } from "../record/LogLine"
 import type { JobSummary } from "../record/Store"
 import { AlarmBell } from "./AlarmBell"
 import { type LeadHooks, leadAlone, type Role } from "./device/JobLead"
 import { Ear } from "./Ear"
 import { HalfDuplex } from "./HalfDuplex"
 import { JobShelf } from "./JobShelf"
+import { JobWords } from "./JobWords"
 import { Loop } from "./Loop"
 import { createLessonStore } from "./lesson/lessonStore"
 import { NoticeBoard } from "./NoticeBoard"
@@ -25,8 +25,7 @@ class LiveSession implements Session {
   private readonly loop: Loop
   private phase: SessionView["phase"] = "loading"
   private saying: string | null = null
-  private spoken: string[] = []
-  private heard: Record<string, Heard> = {}
+  private words = new JobWords()
   private jobs: JobSummary[] = []
   private readonly board = new NoticeBoard(() => this.changed())
   private readonly shelf: JobShelf
@@ -84,8 +83,8 @@ class LiveSession implements Session {
         name: this.parts.earName,
       },
       voice: { saying: this.saying, name: this.voice.ready ? this.parts.voiceName() : null },
-      spoken: this.spoken,
-      heard: this.heard,
+      spoken: this.words.spoken,
+      heard: this.words.heard,
       jobs: this.jobs,
       alarm: this.bell.rings,
       follows: this.role === "follows",
@@ -189,8 +188,7 @@ class LiveSession implements Session {
     const job = v7()
     this.role = await this.parts.lead.join(job, this.leadHooks(job))
     this.phase = "job"
-    this.spoken = []
-    this.heard = {}
+    this.words = new JobWords()
     await this.loop.take({ type: "opened", job, place, pack: this.parts.pack })
     await this.voice.idle()
   }
@@ -204,7 +202,7 @@ class LiveSession implements Session {
   private async lead(job: string): Promise<void> {
     const { lines, damaged } = await this.parts.store.read(job)
     this.phase = "job"
-    this.remember(lines)
+    this.words.remember(lines)
     if (damaged > 0)
       this.board.put("trouble", `${damaged} stored lines of this job could not be read; all others are here.`)
     await this.loop.take({ type: "resumed", lines })
@@ -215,7 +213,7 @@ class LiveSession implements Session {
     const { lines } = await this.parts.store.read(job)
     if (this.role !== "follows") return
     this.phase = "job"
-    this.remember(lines)
+    this.words.remember(lines)
     this.loop.follow(lines)
   }
 
@@ -241,12 +239,6 @@ class LiveSession implements Session {
     }
   }
 
-  private remember(lines: readonly LogLine[]): void {
-    const heard = lines.flatMap((line) => (line.type === "heard" ? [[line.heard.id, line.heard]] : []))
-    this.heard = Object.fromEntries(heard)
-    this.spoken = lines.flatMap((line) => (line.type === "said" ? [line.words] : []))
-  }
-
   private async startEar(listener: Parts["microphone"], woken: Promise<boolean> | null = null): Promise<void> {
     const { item } = this.loop.state
     const started = await this.ear.start(listener, this.parts.earGrammar(item ? { item } : {}))
@@ -258,7 +250,7 @@ class LiveSession implements Session {
 
   private take(heard: Heard): void {
     if (this.phase !== "job" || this.role === "follows") return
-    this.heard = { ...this.heard, [heard.id]: heard }
+    this.words.hear(heard)
     void this.loop.take({ type: "heard", heard })
   }
 
@@ -268,8 +260,7 @@ class LiveSession implements Session {
     this.role = "leads"
     this.soundAlarm(false)
     this.loop.close()
-    this.spoken = []
-    this.heard = {}
+    this.words = new JobWords()
     this.phase = "start"
     void this.readJobs()
   }
@@ -289,7 +280,7 @@ class LiveSession implements Session {
 
   private hearMyself(words: string | null): void {
     this.saying = words
-    if (words) this.spoken = [...this.spoken, words]
+    if (words) this.words.speak(words)
     this.changed()
   }
 

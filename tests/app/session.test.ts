@@ -140,3 +140,24 @@ test("a job file that is none becomes a notice and changes nothing", async () =>
   expect(session.snapshot().notices[0]!.words).toBe("list.csv: This is not a Bothhands job file.")
   expect(stored.lines).toBe(before)
 })
+
+test("an ear that is on the device gets ready before the tap, and opens no microphone", async () => {
+  const { parts, microphone } = makeParts()
+  let starts = 0
+  const start: typeof microphone.start = (events) => {
+    starts += 1
+    return microphone.start(events)
+  }
+  const session = createSessionOf({ ...parts, isEarHere: true, microphone: { ...microphone, start } })
+  await until(() => microphone.grammarId !== null)
+  expect(session.snapshot()).toMatchObject({ phase: "start", ear: { state: "stopped" } })
+  expect(starts).toBe(0)
+})
+
+test("an ear that is not on the device yet is left alone until it is asked for", async () => {
+  const { parts, microphone } = makeParts()
+  const session = createSessionOf(parts)
+  await until(() => session.snapshot().phase === "start")
+  await new Promise((fulfil) => setTimeout(fulfil, 20))
+  expect(microphone.grammarId).toBeNull()
+})

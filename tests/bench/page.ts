@@ -75,7 +75,10 @@ const measureAnswers = async () => {
   }
 }
 
-/** How much slower than this machine the processor of a modest phone is taken to be (common practice, no source). */
+/**
+ * How much slower than this machine the processor of a modest phone is taken to be (common practice, no source). The
+ * browser slows the page by it and no worker, so the ear's own loading, which runs beside the page, is at full speed.
+ */
 const slowdown = 4
 
 /** Starts that are measured; the first one fills the browser's stores and is not. */
@@ -108,7 +111,7 @@ const startListening = async (devtools: CDPSession) => {
 }
 
 /** Second starts with a job in hand and a slowed processor: until its screen can be used, and until the ear listens. */
-export const measureStarts = async () => {
+const measureStarts = async () => {
   const app = await serveApp()
   const profile = makeProfile()
   const context = await launch({ profile })

@@ -102,3 +102,9 @@ test("something heard in between wipes the slate clean", async () => {
   }
   expect(told.filter((one) => one === "restarted")).toHaveLength(6)
 })
+
+test("warming has the worker load, and nothing else", async () => {
+  const { client, workers } = bench()
+  expect(await client.warm()).toMatchObject({ ok: true })
+  expect(workers[0]!.asked).toMatchObject([{ do: "warm", base: "http://pack/" }])
+})
