@@ -4,8 +4,7 @@
  */
 import { isEdgeGap, isSentenceEnd } from "./Token"
 import type { Utterance } from "./Utterance"
-
-const breaks = new Set(["but", "so", "because", "cos", "although", "though"])
+import { trait } from "./wordTraits"
 
 export interface Clauses {
   sentence: readonly number[]
@@ -15,8 +14,18 @@ export interface Clauses {
   questions: ReadonlySet<number>
 }
 
-/** Numbers every token by its sentence, clause and segment. */
+/** More words than any utterance has. */
+const noughts = new Array<number>(2048).fill(0)
+const single: Clauses = { sentence: noughts, clause: noughts, segment: noughts, questions: new Set() }
+
+/** Numbers every token by its sentence, clause and segment. What has one clause only is longer than the utterance. */
 export function readClauses(utterance: Utterance): Clauses {
+  const { tokens, traits } = utterance
+  const isParted = (traits & (trait.breaks | trait.joins)) !== 0 || tokens.some((token) => isEdgeGap(token.after))
+  return isParted ? readParts(utterance) : single
+}
+
+function readParts(utterance: Utterance): Clauses {
   const sentence: number[] = []
   const clause: number[] = []
   const segment: number[] = []
@@ -25,11 +34,11 @@ export function readClauses(utterance: Utterance): Clauses {
   let island = 0
   for (let at = 0; at < utterance.tokens.length; at += 1) {
     const token = utterance.tokens[at]!
-    const word = utterance.words[at]!
+    const { traits } = utterance.entries[at]!
     while (island < utterance.islands.length && utterance.islands[island]!.to <= at) island += 1
     const isFree = island >= utterance.islands.length || utterance.islands[island]!.from >= at
-    if (isFree && breaks.has(word)) now.clause += 1
-    if (isFree && (word === "and" || breaks.has(word))) now.segment += 1
+    if (isFree && (traits & trait.breaks) !== 0) now.clause += 1
+    if (isFree && (traits & (trait.joins | trait.breaks)) !== 0) now.segment += 1
     sentence.push(now.sentence)
     clause.push(now.clause)
     segment.push(now.segment)

@@ -6,8 +6,10 @@ import type { GrammarMatcher } from "../grammar/GrammarMatcher"
 import type { PhraseFinder, PlaceClass } from "../grammar/PhraseFinder"
 import type { WordForm } from "../grammar/WordRow"
 import type { Leftover } from "./Leftover"
+import { type Figure, readFigure } from "./readFigure"
 import type { NumberRole } from "./readNumberWords"
 import type { WordBook } from "./WordBook"
+import { traitsOf } from "./wordTraits"
 
 export interface WordEntry {
   /** As the grammars spell it; a "'s" stays on. */
@@ -32,6 +34,10 @@ export interface WordEntry {
   mayBePart: boolean
   /** Without a "'s". */
   plain: string
+  /** What it can be a sign of; see `trait`. */
+  traits: number
+  /** Of a figure: what it says by itself. */
+  figure: Figure | null
 }
 
 /** Words kept; a trade's own are a few thousand. */
@@ -39,7 +45,8 @@ const mostWords = 20_000
 const trustDoubt = { sure: 0, asked: 1, doubt: 2 } as const
 
 export class Lexicon {
-  private readonly entries = new Map<string, WordEntry>()
+  private readonly words = new Map<string, WordEntry>()
+  private readonly figures = new Map<string, WordEntry>()
   /** Last words of what is heard for a part. */
   private readonly partEnds: ReadonlySet<string>
 
@@ -51,14 +58,14 @@ export class Lexicon {
     this.partEnds = new Set([...book.soundAlikes.part.keys()].map((heard) => heard.replace(/^.* /, "")))
   }
 
-  /** All about the word of a token; figures are marked with a leading "#", so that no word is taken for one. */
+  /** All about the word of a token. */
   of(text: string, isFigure: boolean): WordEntry {
-    const key = isFigure ? `#${text}` : text
-    const known = this.entries.get(key)
+    const entries = isFigure ? this.figures : this.words
+    const known = entries.get(text)
     if (known) return known
     const entry = isFigure ? this.figure(text) : this.word(text)
-    if (this.entries.size >= mostWords) this.entries.clear()
-    this.entries.set(key, entry)
+    if (entries.size >= mostWords) entries.clear()
+    entries.set(text, entry)
     return entry
   }
 
@@ -67,7 +74,8 @@ export class Lexicon {
     const place = this.finder.classOf(plainForms, false)
     const places = { free: place, opening: place, inside: place }
     const known = { number: null, isSkippable: false, sort: "unknown", mayCount: false, mayBePoint: false } as const
-    return { mayBePart: false, plain: text, word: text, forms: plainForms, plainForms, ...places, ...known }
+    const plain = { mayBePart: false, plain: text, word: text, traits: 0, figure: readFigure(text) }
+    return { ...plain, forms: plainForms, plainForms, ...places, ...known }
   }
 
   private word(text: string): WordEntry {
@@ -90,6 +98,8 @@ export class Lexicon {
       mayBePoint: book.soundAlikes.point.has(word),
       mayBePart: this.partEnds.has(word.replace(/'s$/, "")),
       plain: word.replace(/'s$/, ""),
+      traits: traitsOf(word, book),
+      figure: null,
     }
   }
 

@@ -17,6 +17,8 @@ export interface Island {
   said: ReadonlyMap<string, string>
   /** 0 as written, 1 when a sound-alike is in it that counts only if asked, 2 when one always has to be asked. */
   doubt: number
+  /** The bit of the rule's grammar; see `bitsOf`. */
+  grammar: number
 }
 
 export interface Utterance {
@@ -30,6 +32,12 @@ export interface Utterance {
   islands: readonly Island[]
   /** By token; null where a phrase took it. */
   leftovers: ReadonlyArray<Leftover | null>
+  /** Whether no word is left over that nobody knows or that is talk of something else. */
+  isClear: boolean
+  /** Bits of the grammars that the phrases come from. */
+  grammars: number
+  /** Traits of all words together; see `trait`. */
+  traits: number
 }
 
 /** The text after `name=` of the first such tag, or the empty text of a bare tag; undefined when there is none. */

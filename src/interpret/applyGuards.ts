@@ -7,12 +7,13 @@ import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
+import { bitsOf } from "./GrammarBits"
 import { isDoer, isDuty, isJudgement, isNextWork, isOfSupply, isOutdone, isPast } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
 import { beginsAsking, isElsewhere, isMarred, isSmallBetween, opensQuestion } from "./marksOfDoubt"
 import { isEdgeGap } from "./Token"
 import { hasTag, type Island, type Utterance } from "./Utterance"
-import type { WordBook } from "./WordBook"
+import { trait } from "./wordTraits"
 
 /** Claims that stand after all guards; some come back with a doubt. */
 export function applyGuards(
@@ -20,10 +21,9 @@ export function applyGuards(
   utterance: Utterance,
   clauses: Clauses,
   context: Context,
-  book: WordBook,
 ): Claim[] {
   if (claims.length === 0) return []
-  const guards = new Guards(utterance, clauses, context, book)
+  const guards = new Guards(utterance, clauses, context)
   const kept: Claim[] = []
   for (const claim of claims) {
     const left = guards.judge(claim)
@@ -33,6 +33,9 @@ export function applyGuards(
 }
 
 const nothingFound: Island[] = []
+const guarding = bitsOf("guards", "answers")
+const reading = bitsOf("resistance")
+const isTalk = (one: Island) => (one.grammar & guarding) !== 0 || one.rule === "resistance.nothingShown"
 
 class Guards {
   /** The phrases that can take something back: mostly none. */
@@ -44,20 +47,21 @@ class Guards {
     private readonly utterance: Utterance,
     private readonly clauses: Clauses,
     private readonly context: Context,
-    private readonly book: WordBook,
   ) {
-    const talk = utterance.islands.filter((one) => /^(guards|answers|resistance\.nothing)/.test(one.rule))
-    this.talk = talk.length > 0 ? talk : nothingFound
-    this.hasChatter = utterance.leftovers.includes("chatter")
+    const mayTalk = (utterance.grammars & (guarding | reading)) !== 0
+    this.talk = mayTalk ? utterance.islands.filter(isTalk) : nothingFound
+    this.hasChatter = !utterance.isClear && utterance.leftovers.includes("chatter")
     this.isElsewhere = isElsewhere(utterance)
   }
 
   judge(claim: Claim): Claim | null {
-    if (this.isChatter(claim) || this.isPlanned(claim) || isOfLeads(claim, this.utterance, this.clauses)) return null
-    if (this.isOvertaken(claim) || this.isSupposed(claim)) return null
-    if (this.hasException(claim))
-      return this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")
-    if (this.isConditional(claim)) return this.onlyAsked(claim, "somebody else may have said so")
+    if (this.isChatter(claim) || isOfLeads(claim, this.utterance, this.clauses) || this.isSupposed(claim)) return null
+    if (this.talk.length > 0) {
+      if (this.isPlanned(claim) || this.isOvertaken(claim)) return null
+      if (this.hasException(claim))
+        return this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")
+    }
+    if (this.isElsewhere || this.isConditional(claim)) return this.onlyAsked(claim, "somebody else may have said so")
     if (this.isQuestion(claim)) return this.onlyAsked(claim, "that sounded like a question")
     return claim.kind === "step_done" ? this.judgeStep(claim) : this.judgeValue(claim)
   }
@@ -71,10 +75,8 @@ class Guards {
   }
 
   private judgeValue(claim: Claim): Claim | null {
-    if (this.isVerdict(claim)) return null
-    const foreign = isOfSupply(claim, this.utterance, this.book)
-      ? null
-      : foreignSubject(claim, this.utterance, this.clauses, this.book)
+    if (this.talk.length > 0 && this.isVerdict(claim)) return null
+    const foreign = isOfSupply(claim, this.utterance) ? null : foreignSubject(claim, this.utterance, this.clauses)
     if (foreign === "object") return null
     const isRead = claim.kind === "resistance" && typeof claim.value === "number" && claim.value < 1
     if (foreign === "kind" || (foreign && isRead)) return this.doubt(claim, "that was said of something else")
@@ -127,8 +129,8 @@ class Guards {
   }
 
   private isConditional(claim: Claim): boolean {
+    if (this.talk.length === 0) return false
     return (
-      this.isElsewhere ||
       this.found("guards.limit").some(
         (one) => this.inSame("clause", claim, one) && !isJudgement(one, this.utterance),
       ) ||
@@ -268,7 +270,8 @@ class Guards {
 
   private hedged(claim: Claim): Claim {
     if (claim.kind === "service") return claim
-    const isIsh = this.utterance.words.slice(claim.from, claim.to + 1).includes("ish")
+    const isIsh =
+      (this.utterance.traits & trait.ish) !== 0 && this.utterance.words.slice(claim.from, claim.to + 1).includes("ish")
     if (this.talk.length === 0 && !isIsh) return claim
     const loose = this.found("answers.maybe").filter((one) =>
       /prob|maybe|perhaps|think|suppose|guess|could|sure|know|should/.test(this.textOf(one)),

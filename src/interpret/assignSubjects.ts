@@ -8,6 +8,7 @@ import { type Item, isBond } from "../facts/Item"
 import { ownerOfStep } from "../facts/ownerOfStep"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
+import { bitsOf } from "./GrammarBits"
 import { isEdgeGap, isSentenceEnd } from "./Token"
 import { maySpeakOfGroup, takesGroup, takesMember } from "./takesGroup"
 import { type Island, tagValue, type Utterance } from "./Utterance"
@@ -20,6 +21,7 @@ export interface Mention {
   group: number
 }
 
+const parts = bitsOf("parts")
 const linkWords = new Set(["and", "the", "a", "plus", "both", "to", "on", "for", "also"])
 const postWords = new Set(["on", "for", "to", "onto", "of", "in", "at", "up", "the", "a", "my", "is", "it's", "that's"])
 const withoutSubject = new Set(["neutral_csa", "earthing_arrangement", "fuse_rating", "polarity", "field"])
@@ -99,9 +101,9 @@ export function assignSubjects(
   utterance: Utterance,
   context: Context,
 ): Claim[] {
-  const mayBeGroup = maySpeakOfGroup(utterance)
   const assigned: Claim[] = []
   for (const claim of claims) {
+    const mayBeGroup = maySpeakOfGroup(claim, utterance)
     const named = namedEarth(claim, utterance)
     if (!takesSubject(claim)) assigned.push(claim)
     else if (named && !postposed(claim, mentions, utterance)) assigned.push({ ...claim, subject: named })
@@ -158,6 +160,7 @@ function ofGroup(claim: Claim, utterance: Utterance): Claim | null {
 
 /** "oil tank, sixteen square": something else that carries a part's name was named first, so the current part is not meant. */
 const isAfterLookalike = (claim: Claim, utterance: Utterance): boolean =>
+  (utterance.grammars & parts) !== 0 &&
   utterance.islands.some(
     (one) =>
       one.rule === "parts.notPart" &&

@@ -6,6 +6,7 @@
 import { formOf } from "../grammar/compileRules"
 import type { Phrase, PlaceClass } from "../grammar/PhraseFinder"
 import type { GivenMatch, Match, WordRow } from "../grammar/WordRow"
+import { bitOfRule } from "./GrammarBits"
 import { askedRules, islandRules, numberRule } from "./islandRules"
 import { type Language, phraseRules } from "./Language"
 import type { WordEntry } from "./Lexicon"
@@ -96,7 +97,9 @@ class IslandFinder {
       { classes, numberEnds, from, to, isEdge },
       () => this.match(name, from).find((one) => one.end === to) ?? null,
     )
-    return told && { rule: name, from, to, tags: told.tags, said: told.said, doubt: told.doubt }
+    return (
+      told && { rule: name, from, to, tags: told.tags, said: told.said, doubt: told.doubt, grammar: grammars[rule]! }
+    )
   }
 
   private isAllowed({ rule }: Phrase): boolean {
@@ -197,6 +200,7 @@ function weigh(entries: readonly WordEntry[], small: number): number[] {
   return sums
 }
 
+const grammars = phraseRules.map(bitOfRule)
 const isTalk = phraseRules.map((rule) => /^(guards|answers|repairs|commands|notes)/.test(rule))
 /** What a value belongs to is told by these: a longer phrase must not swallow them. */
 const names = new Set(["parts.part", "parts.earthing", "parts.notPart"])

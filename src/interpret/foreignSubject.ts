@@ -4,8 +4,9 @@
  */
 import type { Claim } from "./Claim"
 import type { Clauses } from "./Clauses"
+import { bitsOf } from "./GrammarBits"
 import type { Utterance } from "./Utterance"
-import type { WordBook } from "./WordBook"
+import { trait } from "./wordTraits"
 
 /** "object" for a known thing that is none of ours, "stranger" for an unknown owner, "kind" for an unknown kind of cable. */
 export type ForeignSubject = "object" | "stranger" | "kind"
@@ -18,19 +19,17 @@ const places = /^(in|on|at|of|to|for|by|behind|beside|under|up|above|below|near|
 const ours =
   /^(it|water|gas|oil|heating|steel|steelwork|bond|bonding|cable|run|conductor|pipe|clamp|reading|distance|length)$/
 
+const parts = bitsOf("parts")
+
 /** The foreign owner of the claim's value in its own clause, or null when none is named. */
-export function foreignSubject(
-  claim: Claim,
-  utterance: Utterance,
-  clauses: Clauses,
-  book: WordBook,
-): ForeignSubject | null {
-  const { words, leftovers, islands } = utterance
+export function foreignSubject(claim: Claim, utterance: Utterance, clauses: Clauses): ForeignSubject | null {
+  const { words, leftovers, islands, entries } = utterance
+  if (utterance.isClear && (utterance.traits & trait.object) === 0) return null
   for (let at = claim.from - 1; at >= 0 && clauses.clause[at] === clauses.clause[claim.from]; at -= 1) {
-    if (islands.some((one) => one.rule.startsWith("parts.") && one.from <= at && at < one.to)) return null
-    const name = words[at]!.replace(/'s$/, "")
-    if (book.soundAlikes.part.has(name)) continue
-    const isObject = book.list("objects").has(name)
+    if (islands.some((one) => one.grammar === parts && one.from <= at && at < one.to)) return null
+    const { traits } = entries[at]!
+    if ((traits & trait.partAlike) !== 0) continue
+    const isObject = (traits & trait.object) !== 0
     if ((!isObject && leftovers[at] !== "unknown") || isPlace(at, utterance, clauses)) continue
     const owner = ownerAt(at, claim, words)
     if (owner) return isObject ? "object" : owner

@@ -1,7 +1,7 @@
 /** Phrases that look like a guard and, by the words beside them, take nothing back. */
 import type { Claim } from "./Claim"
 import type { Island, Utterance } from "./Utterance"
-import type { WordBook } from "./WordBook"
+import { trait } from "./wordTraits"
 
 const textOf = (island: Island, utterance: Utterance) => utterance.words.slice(island.from, island.to).join(" ")
 
@@ -19,9 +19,10 @@ export const isOutdone = (island: Island, utterance: Utterance): boolean =>
   )
 
 /** "the village hall is TT": the supply's facts may be said of the building. */
-export const isOfSupply = (claim: Claim, { words }: Utterance, book: WordBook): boolean =>
+export const isOfSupply = (claim: Claim, { entries, traits }: Utterance): boolean =>
+  (traits & trait.premises) !== 0 &&
   /^(earthing_arrangement|fuse_rating|polarity|neutral_csa)$/.test(claim.kind) &&
-  words.some((word, at) => at < claim.from && book.list("premises").has(word.replace(/'s$/, "")))
+  entries.some((entry, at) => at < claim.from && (entry.traits & trait.premises) !== 0)
 
 /** "cleaned the pipe like you're supposed to": done as it should be. */
 export const isDuty = (island: Island, utterance: Utterance): boolean =>

@@ -75,8 +75,7 @@ const isCorrection = (utterance: Utterance, context: Context): boolean =>
 
 function readPolarityAnswer(utterance: Utterance): Interpretation | null {
   const island = utterance.islands.find((one) => one.rule === "supply.polarityAnswer")
-  const isAlone =
-    utterance.islands.length === 1 && utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
+  const isAlone = utterance.islands.length === 1 && utterance.isClear
   const value = island && isAlone ? tagValue(island, "value") : undefined
   return value ? { facts: [{ kind: "polarity", value } as Fact], ask: null, command: null } : null
 }
@@ -102,7 +101,7 @@ function readFacts(utterance: Utterance, given: Context, language: Language): In
     ...claimSupply(utterance, context),
   ])
   const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
-  const guarded = applyGuards(addressed, utterance, clauses, context, language.book)
+  const guarded = applyGuards(addressed, utterance, clauses, context)
   const repaired = applyRepairs(guarded, utterance, context.asked === "confirm")
   const owned = assignSubjects(repaired, mentions, utterance, context)
     .map((claim) => forLeads(claim, utterance))
@@ -155,7 +154,7 @@ function doubtOfAnswer(
   if (sure.length > 0) return null
   const readback = context.readback
   const hasRepair = utterance.islands.some((one) => one.rule === "repairs.repair")
-  const isClear = utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
+  const isClear = utterance.isClear
   if (context.asked === "confirm" && readback && hasRepair && isClear)
     return { kind: readback.kind, because: "it was not said what is right" }
   if (utterance.islands.some((one) => one.rule === "quantity.same") && isClear)

@@ -3,13 +3,11 @@ import type { Claim } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isEdgeGap } from "./Token"
 import type { Island, Utterance } from "./Utterance"
-
-/** Nouns that somebody else's place goes by. */
-const houses = new Set(["house", "place", "job", "gaff", "site"])
+import { trait } from "./wordTraits"
 
 /** "my mate's house": the words are about another place. */
-export const isElsewhere = ({ words }: Utterance): boolean =>
-  words.some((word) => houses.has(word)) && /\w's (other )?(house|place|job|gaff|site)\b/.test(words.join(" "))
+export const isElsewhere = ({ words, traits }: Utterance): boolean =>
+  (traits & trait.house) !== 0 && /\w's (other )?(house|place|job|gaff|site)\b/.test(words.join(" "))
 
 /** "what time does the shop open": a bare "what" wants a repeat, before other words it asks them. */
 export const opensQuestion = ({ from, to }: Island, { words, tokens }: Utterance): boolean =>

@@ -31,7 +31,7 @@ const besideWish = new Set(
 /** Kinds of answer in the utterance, when it holds nothing else. */
 export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {
   if (!utterance.islands.every((one) => /^(answers|repairs|guards\.undone)/.test(one.rule))) return null
-  if (!utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")) return null
+  if (!utterance.isClear) return null
   const kinds = kindsOf(utterance)
   if (!kinds) return null
   const mayStand = kinds.has("skip") || kinds.has("undo") ? besideWish : besideAnswer

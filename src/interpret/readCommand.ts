@@ -24,7 +24,7 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
   const isAlone =
     utterance.islands.every(
       (one) => one === island || /^(parts|answers\.(confirm|maybe|repeat)|repairs)/.test(one.rule),
-    ) && utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter")
+    ) && utterance.isClear
   if (!isAlone) return null
   if (name === "check_on_me") return readCheckOnMe(utterance, island)
   if (name === "verbosity") return only({ kind: name, value: tagValue(island, "value") } as Command)

@@ -19,7 +19,13 @@ export function readUtterance(text: string, language: Language, asked = ""): Utt
   const atoms = readAtoms({ tokens, words, entries }, language.book)
   const numbers = atoms ? readNumbers({ atoms, tokens, words }) : []
   const islands = findIslands({ tokens, words, entries, numbers }, language, asked)
-  return { text, tokens, words, entries, numbers, islands, leftovers: leftoversOf(words, entries, islands) }
+  const leftovers = leftoversOf(words, entries, islands)
+  let traits = 0
+  for (const entry of entries) traits |= entry.traits
+  let grammars = 0
+  for (const island of islands) grammars |= island.grammar
+  const isClear = !leftovers.includes("unknown") && !leftovers.includes("chatter")
+  return { text, tokens, words, entries, numbers, islands, leftovers, isClear, grammars, traits }
 }
 
 function leftoversOf(

@@ -94,7 +94,7 @@ function toneOf(utterance: Utterance): Tone {
   return {
     confirms: utterance.islands.some((one) => one.rule === "answers.confirm" && isStrong(utterance, one.from, one.to)),
     denies: has("answers.deny") || repairMarks(utterance).length > 0 || has("guards.not") || isWrongOne(utterance),
-    isClear: utterance.leftovers.every((one) => one !== "unknown" && one !== "chatter"),
+    isClear: utterance.isClear,
   }
 }
 

@@ -20,6 +20,9 @@ const nothingSettled: Settled = { sure: [], ask: null }
 /** Parts sure from doubtful. */
 export function settleClaims(claims: readonly Claim[], utterance: Utterance, context: Context): Settled {
   if (claims.length === 0) return nothingSettled
+  const [only] = claims
+  if (claims.length === 1 && only!.kind !== "field")
+    return only!.doubt ? { sure: [], ask: askFor(claims, []) } : { sure: claims, ask: askFor([], claims) }
   const noNull = dropNullReading(claims, utterance)
   const ranged = joinRanges(noNull, utterance).filter(
     (one) => !(one.kind === "field" && one.doubt?.because === rangeDoubt && !context.asked),

@@ -2,6 +2,7 @@
 import type { Claim } from "./Claim"
 import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
+import { trait } from "./wordTraits"
 
 const few = "(two|three|four|five|six)"
 const groups = [
@@ -18,15 +19,11 @@ const inside = /\b(on|for|to) (both|each|all|every)$/
 const behind =
   /^(each\b|apiece|(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor)))/
 
-/** Without one of these words nothing is said of a group or of one of it. */
-const groupWords = new Set(
-  "all both each every any two three four five six most some neither one other others rest everything them em 'em these those bonds first second third last apiece another".split(
-    " ",
-  ),
-)
-
-/** Whether the words may speak of a group at all: a quick look. */
-export const maySpeakOfGroup = ({ entries }: Utterance): boolean => entries.some((one) => groupWords.has(one.plain))
+/** Whether the words may speak of a group, or of one of it, around the claim: a quick look. */
+export const maySpeakOfGroup = ({ from, to }: Claim, { entries, traits }: Utterance): boolean =>
+  (traits & trait.group) !== 0 ||
+  ((traits & trait.counts) !== 0 &&
+    entries.some((one, at) => (at < from || at >= to) && (one.traits & trait.counts) !== 0))
 
 const member =
   /(^|\b(and|but) )(one|the other|the (first|second|third|last)( one| bond)?|(first|second|third|other) one)('s| is| was| are)( (in|done|now))*$/
