@@ -55,7 +55,8 @@ class IslandFinder {
     const { classes, numberEnds, isEdge } = this
     let phrases = this.language.finder
       .find({ classes, givenEnds: numberEnds, isEdge })
-      .filter((one) => this.isAllowed(one) && this.isSensible(one))
+      .filter((one) => isPlain[one.rule] || (this.isAllowed(one) && this.isSensible(one)))
+    if (phrases.length === 0) return []
     for (;;) {
       const chosen = this.choose(phrases)
       const islands = chosen.map((one) => this.told(one))
@@ -164,16 +165,14 @@ class IslandFinder {
     const { length } = entries
     const scores = new Array<number>(length + 1).fill(0)
     const picks = new Array<Phrase | null>(length + 1).fill(null)
-    const plain = weigh(entries, 20)
-    const talk = weigh(entries, 75)
+    const skips = skipsIn(entries)
     let last = phrases.length - 1
     for (let at = length - 1; at >= 0; at -= 1) {
       let score = scores[at + 1]!
       let pick: Phrase | null = null
       for (; last >= 0 && phrases[last]!.from === at; last -= 1) {
         const phrase = phrases[last]!
-        const weights = isTalk[phrase.rule] ? talk : plain
-        const covered = weights[phrase.to]! - weights[at]!
+        const covered = 100 * (phrase.to - at) - (skips ? skips[phrase.to]! - skips[at]! : 0) * skipCosts[phrase.rule]!
         const own = scores[phrase.to]! + covered - phrase.doubt * 30 + bonuses[phrase.rule]!
         if (own > score || (pick && own === score && this.isEarlier(phrase, pick))) {
           score = own
@@ -193,15 +192,21 @@ class IslandFinder {
 const withRight = (phrases: readonly Phrase[], wrong: Phrase, right: Island | null): Phrase[] =>
   phrases.flatMap((one) => (one !== wrong ? [one] : right ? [{ ...one, doubt: right.doubt }] : []))
 
-/** Sums of the weights of all words before a place; a small word weighs less. */
-function weigh(entries: readonly WordEntry[], small: number): number[] {
+/** How many words before each place may be stepped over; null when none may. */
+function skipsIn(entries: readonly WordEntry[]): number[] | null {
+  if (!entries.some((entry) => entry.isSkippable)) return null
   const sums = [0]
-  for (const entry of entries) sums.push(sums.at(-1)! + (entry.isSkippable ? small : 100))
+  for (const entry of entries) sums.push(sums.at(-1)! + (entry.isSkippable ? 1 : 0))
   return sums
 }
 
+/** Rules whose phrases count only where `isSensible` says so. */
+const lookedAt = new Set(["guards.question", "quantity.foreign", "quantity.lost", "length.length", "distance.distance"])
 const grammars = phraseRules.map(bitOfRule)
-const isTalk = phraseRules.map((rule) => /^(guards|answers|repairs|commands|notes)/.test(rule))
+/** Rules whose phrases need no second look. */
+const isPlain = phraseRules.map((rule, at) => at < islandRules.length && !lookedAt.has(rule))
+/** What a small word counts less than the hundred of any other; in talk it counts nearly as much. */
+const skipCosts = phraseRules.map((rule) => (/^(guards|answers|repairs|commands|notes)/.test(rule) ? 25 : 80))
 /** What a value belongs to is told by these: a longer phrase must not swallow them. */
 const names = new Set(["parts.part", "parts.earthing", "parts.notPart"])
 /** What the last rule of the list gives away against the first: less than the least word is worth. */

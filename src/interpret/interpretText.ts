@@ -13,6 +13,7 @@ import { claimQuantities } from "./claimQuantities"
 import { askedStep, claimSteps } from "./claimSteps"
 import { claimSupply } from "./claimSupply"
 import { dropStrayNumbers } from "./dropStrayNumbers"
+import { bitsOf } from "./GrammarBits"
 import type { Language } from "./Language"
 import { answersOnly, isYesNoAsked, readAbsence, readAnswer, readSkip } from "./readAnswer"
 import { readCommand } from "./readCommand"
@@ -26,15 +27,20 @@ import { factOf, settleClaims } from "./settleClaims"
 import { hasTag, taggedNumbers, tagValue, type Utterance } from "./Utterance"
 
 const nothing: Interpretation = { facts: [], ask: null, command: null }
+const notes = bitsOf("notes")
+const guards = bitsOf("guards")
+const commands = bitsOf("commands")
+const answering = bitsOf("answers", "repairs", "guards")
 
 /** What the text says under the context. Never throws for any text that is not too long. */
 export function interpretText(text: string, context: Context, language: Language): Interpretation {
   const utterance = readUtterance(text, language, context.asked)
   if (utterance.tokens.length === 0) return nothing
-  const note = readNote(utterance)
+  const { grammars } = utterance
+  const note = (grammars & notes) !== 0 ? readNote(utterance) : null
   if (note) return note
-  if (utterance.islands.some((one) => one.rule === "guards.chatter")) return nothing
-  const command = readCommand(utterance, context)
+  if ((grammars & guards) !== 0 && utterance.islands.some((one) => one.rule === "guards.chatter")) return nothing
+  const command = (grammars & commands) !== 0 ? readCommand(utterance, context) : null
   if (command) return command
   const polarity = readPolarityAnswer(utterance)
   if (polarity) return polarity
@@ -44,11 +50,11 @@ export function interpretText(text: string, context: Context, language: Language
   if (nearPart) return { facts: [], ask: nearPart, command: null }
   const absence = readAbsence(utterance, context)
   if (absence) return absence
-  const notHere = readNotHere(utterance)
+  const notHere = (grammars & guards) !== 0 ? readNotHere(utterance) : null
   if (notHere) return notHere
   const skip = readSkip(utterance, context)
   if (skip) return skip
-  const answers = answersOnly(utterance)
+  const answers = (grammars & ~answering) === 0 ? answersOnly(utterance) : null
   if (answers && !isCorrection(utterance, context)) return withCount(readAnswer(answers, context), utterance)
   return readFacts(utterance, context, language)
 }
@@ -74,9 +80,10 @@ const isCorrection = (utterance: Utterance, context: Context): boolean =>
   )
 
 function readPolarityAnswer(utterance: Utterance): Interpretation | null {
-  const island = utterance.islands.find((one) => one.rule === "supply.polarityAnswer")
+  const [island] = utterance.islands
+  if (island?.rule !== "supply.polarityAnswer") return null
   const isAlone = utterance.islands.length === 1 && utterance.isClear
-  const value = island && isAlone ? tagValue(island, "value") : undefined
+  const value = isAlone ? tagValue(island, "value") : undefined
   return value ? { facts: [{ kind: "polarity", value } as Fact], ask: null, command: null } : null
 }
 
@@ -132,10 +139,11 @@ function underReadBack(context: Context, mentions: readonly Mention[]): Context 
 
 /** What the open leads show belongs to the leads and never to a bond; so with the supply's loop and an electrode. */
 function forLeads(claim: Claim, utterance: Utterance): Claim {
+  if (claim.kind !== "resistance") return claim
   const on = utterance.islands.find((one) => one.from <= claim.from && claim.from < one.to)?.rule
-  if (claim.kind === "resistance" && on === "supply.loop") return { ...claim, subject: "supply" }
-  if (claim.kind === "resistance" && on === "supply.electrode") return { ...claim, subject: "electrode" }
-  const isLeads = claim.kind === "resistance" && utterance.islands.some((one) => one.rule === "resistance.openLeads")
+  if (on === "supply.loop") return { ...claim, subject: "supply" }
+  if (on === "supply.electrode") return { ...claim, subject: "electrode" }
+  const isLeads = utterance.islands.some((one) => one.rule === "resistance.openLeads")
   return isLeads ? { ...claim, subject: "test_leads" } : claim
 }
 
