@@ -75,6 +75,7 @@ class EarlySession implements Session {
   hearSample: Session["hearSample"] = () => this.tapped((session) => session.hearSample())
   saveJobFile: Session["saveJobFile"] = () => this.hand((session) => session.saveJobFile())
   saveReport: Session["saveReport"] = () => this.hand((session) => session.saveReport())
+  share: Session["share"] = (what) => this.hand((session) => session.share(what))
   saveAllJobs: Session["saveAllJobs"] = () => this.hand((session) => session.saveAllJobs())
   openJobFile: Session["openJobFile"] = (file) => this.hand((session) => session.openJobFile(file))
   prompt: Session["prompt"] = (words, shown) => this.hand((session) => session.prompt(words, shown))

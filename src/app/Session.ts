@@ -7,6 +7,7 @@ import type { DialogueState } from "../dialogue/DialogueState"
 import type { Heard } from "../facts/Heard"
 import type { JobSummary } from "../record/Store"
 import type { EarState } from "../speech/Listener"
+import type { SharedFile } from "./Sharing"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
 /** A plain sentence for the worker, such as a refused microphone. `trouble` stays until it is put right. */
@@ -73,6 +74,8 @@ export interface Session {
   saveJobFile(): void
   /** Makes the PDF report of the job in hand and saves it to the device's downloads. */
   saveReport(): void
+  /** From a tap: hands the job file or the report of the job in hand to another app, where `canShareFiles`. */
+  share(what: SharedFile): void
   /** Saves the job files of all jobs on this device as one zip file. */
   saveAllJobs(): void
   /** Takes in a job file, or a zip file of them; what is wrong with it becomes a notice. */

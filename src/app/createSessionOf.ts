@@ -144,6 +144,7 @@ class LiveSession implements Session {
 
   saveJobFile: Session["saveJobFile"] = () => void this.shelf.saveJob(this.loop.state)
   saveReport: Session["saveReport"] = () => void this.shelf.saveReport(this.loop.state)
+  share: Session["share"] = (what) => void this.shelf.share(what, this.loop.state)
   saveAllJobs: Session["saveAllJobs"] = () => void this.shelf.saveAll()
   openJobFile: Session["openJobFile"] = (file) => void this.shelf.takeIn(file).then(() => this.readJobs())
 

@@ -19,6 +19,10 @@ export const jobText = async (store: Store, job: string): Promise<string> => wri
 export const saveJob = async (store: Store, summary: Pick<JobSummary, "job" | "place" | "openedAt">): Promise<void> =>
   saveText(jobFileName(summary), await jobText(store, summary.job))
 
+/** The same as a file to share. */
+export const jobFile = async (store: Store, summary: Pick<JobSummary, "job" | "place" | "openedAt">): Promise<File> =>
+  new File([await jobText(store, summary.job)], jobFileName(summary), { type: "application/x-ndjson" })
+
 /** Saves every job as one zip file of job files. Refuses where there is none. */
 export const saveAll = async (store: Store, today: string): Promise<Outcome<number>> => {
   const jobs = await store.jobs()

@@ -53,6 +53,7 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     hearSample: note("hearSample"),
     saveJobFile: note("saveJobFile"),
     saveReport: note("saveReport"),
+    share: note("share"),
     saveAllJobs: note("saveAllJobs"),
     prompt: note("prompt"),
     takeOver: note("takeOver"),

@@ -2,9 +2,9 @@
  * The office over ten thousand jobs in a real browser: how long the list takes to stand, how long a search takes, how
  * long one job takes to open, and what memory it all needs. Needs a build in `dist`. The jobs are invented; they are put
  * straight into the page's own database, as the store would have written them. JOBS sets another number; PROFILE names a
- * folder in which they are kept for the next time.
+ * folder in which they are kept for the next time, and a filling that was broken off is gone on with; MINUTES breaks
+ * off the filling with lines after so long.
  */
-import { existsSync } from "node:fs"
 import type { Page } from "playwright-core"
 import { followedPack } from "../../src/app/followedPack"
 import { rulesVersion } from "../../src/app/rulesVersion"
@@ -13,6 +13,7 @@ import { makeTemplates, placeOf, type Template } from "./madeUpJobs"
 
 const jobs = Number(process.env.JOBS ?? 10_000)
 const linesEach = 200
+const minutes = Number(process.env.MINUTES ?? Number.POSITIVE_INFINITY)
 const atOnce = 100
 /** As the page stamps its rows. */
 const rowVersion = `${rulesVersion()} ${followedPack.id}`
@@ -44,30 +45,33 @@ const quantile = (times: readonly number[], share: number) =>
   [...times].sort((a, b) => a - b)[Math.min(times.length - 1, Math.floor(times.length * share))]!
 
 interface Batch {
-  from: number
-  places: { place: string; dayShift: number }[]
+  jobs: { number: number; place: string; dayShift: number }[]
   templates: Template[]
   version: string
+  into: "rows" | "lines"
 }
 
 /** Runs in the page. */
-export const seed = async ({ from, places, templates, version }: Batch): Promise<void> => {
+const seed = async ({ jobs, templates, version, into }: Batch): Promise<void> => {
   const database = await new Promise<IDBDatabase>((fulfil, fail) => {
     const opening = indexedDB.open("bothhands")
     opening.onsuccess = () => fulfil(opening.result)
     opening.onerror = () => fail(opening.error)
   })
-  const writing = database.transaction(["lines", "rows"], "readwrite", { durability: "relaxed" })
-  for (const [index, { place, dayShift }] of places.entries()) {
-    const template = templates[(from + index) % templates.length]!
+  const writing = database.transaction(into, "readwrite", { durability: "relaxed" })
+  const store = writing.objectStore(into)
+  for (const { number, place, dayShift } of jobs) {
+    const template = templates[number % templates.length]!
     const shift = (at: string) => new Date(Date.parse(at) - dayShift * 86_400_000).toISOString()
-    const text = JSON.stringify(template)
+    const text = JSON.stringify(into === "rows" ? template.row : template.lines)
       .replaceAll("@place", place)
-      .replaceAll("@", String(from + index))
-    const { lines, row } = JSON.parse(text) as Template
-    for (const line of lines) writing.objectStore("lines").add({ ...line, at: shift(line.at) })
-    const days = { openedAt: shift(row.openedAt), lastAt: shift(row.lastAt) }
-    writing.objectStore("rows").add({ job: row.job, version, row: { ...row, ...days } })
+      .replaceAll("@", String(number))
+    const made = JSON.parse(text)
+    if (into === "lines") for (const line of made) store.add({ ...line, at: shift(line.at) })
+    else {
+      const days = { openedAt: shift(made.openedAt), lastAt: shift(made.lastAt) }
+      store.add({ job: made.job, version, row: { ...made, ...days } })
+    }
   }
   await new Promise<void>((fulfil, fail) => {
     writing.oncomplete = () => fulfil()
@@ -76,13 +80,47 @@ export const seed = async ({ from, places, templates, version }: Batch): Promise
   database.close()
 }
 
-const fill = async (page: Page): Promise<void> => {
+/** How many jobs an earlier filling has put in; each batch is in whole or not at all. */
+const countBefore = (page: Page): Promise<{ rows: number; lines: number }> =>
+  page.evaluate(async () => {
+    const database = await new Promise<IDBDatabase>((fulfil) => {
+      const opening = indexedDB.open("bothhands")
+      opening.onsuccess = () => fulfil(opening.result)
+    })
+    const reading = database.transaction(["rows", "lines"])
+    const counting = reading.objectStore("rows").count()
+    const walking = reading.objectStore("lines").index("job").openKeyCursor(null, "nextunique")
+    let lines = 0
+    walking.onsuccess = () => {
+      if (!walking.result) return
+      lines++
+      walking.result.continue()
+    }
+    await new Promise<void>((fulfil) => {
+      reading.oncomplete = () => fulfil()
+    })
+    database.close()
+    return { rows: counting.result, lines }
+  })
+
+/**
+ * All rows first, which is what the list and the search read; then the lines, newest job first, which is what opening one
+ * reads. Gives the number of jobs that have their lines.
+ */
+const fill = async (page: Page): Promise<number> => {
   const templates = makeTemplates(40, linesEach)
   const version = rowVersion
-  for (let from = 0; from < jobs; from += atOnce) {
-    const places = Array.from({ length: Math.min(atOnce, jobs - from) }, (_, index) => placeOf(from + index))
-    await page.evaluate(seed, { from, places, templates, version })
-  }
+  const before = await countBefore(page)
+  const all = Array.from({ length: jobs }, (_, number) => ({ number, ...placeOf(number) }))
+  const newest = all.toSorted((a, b) => a.dayShift - b.dayShift || a.number - b.number)
+  const put = (some: Batch["jobs"], into: Batch["into"]) =>
+    page.evaluate(seed, { jobs: some, templates, version, into })
+  for (let from = before.rows; from < jobs; from += 2000) await put(all.slice(from, from + 2000), "rows")
+  const until = performance.now() + minutes * 60_000
+  let filled = before.lines
+  for (; filled < jobs && performance.now() < until; filled += atOnce)
+    await put(newest.slice(filled, filled + atOnce), "lines")
+  return Math.min(filled, jobs)
 }
 
 /** Rows of an earlier filling count as made by the rules of this build, so that what is measured is a list at rest. */
@@ -163,7 +201,6 @@ export const run = async (): Promise<void> => {
   // A browser keeps what it stores by address, so the port has to be the same the next time.
   const app = await serveApp({ preview: { port: 4199, strictPort: true } })
   const profile = process.env.PROFILE ?? makeProfile()
-  const fresh = !existsSync(profile) || !process.env.PROFILE
   const context = await launch({ profile, viewport: { width: 1440, height: 900 } })
   try {
     // tsx marks functions with their names by a function that pages do not have.
@@ -172,11 +209,10 @@ export const run = async (): Promise<void> => {
     await page.goto(`${app.url}#office`)
     await page.locator(".find-count").waitFor()
     const started = performance.now()
-    if (fresh) await fill(page)
-    else await restamp(page)
-    console.log(
-      `${jobs} jobs of ${linesEach} lines put in within ${Math.round((performance.now() - started) / 1000)} s`,
-    )
+    const filled = await fill(page)
+    await restamp(page)
+    const seconds = Math.round((performance.now() - started) / 1000)
+    console.log(`${jobs} jobs in the list, ${filled} of them with their ${linesEach} lines, put in within ${seconds} s`)
     const lists = [await measureList(page), await measureList(page), await measureList(page)]
     console.log(`list of all jobs after a reload: ${lists.map(Math.round).join(", ")} ms`)
     const searches = await measureSearch(page)

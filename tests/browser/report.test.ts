@@ -27,7 +27,7 @@ test("a typed job is saved as a report that reads back", async () => {
     await page.getByRole("link", { name: "Record" }).click()
     const button = page.getByRole("button", { name: "Save a report (PDF)" })
     await button.waitFor()
-    expect(asked.filter((url) => /DejaVu|saveReport/.test(url))).toEqual([])
+    expect(asked.filter((url) => /DejaVu|makeReport/.test(url))).toEqual([])
     const [download] = await Promise.all([page.waitForEvent("download", { timeout: 60_000 }), button.click()])
     expect(download.suggestedFilename()).toBe("The village hall.pdf")
     const pdf = await readPdf(new Uint8Array(readFileSync(await download.path())))

@@ -3,6 +3,7 @@ import { findPack } from "../../rules/packs"
 
 import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
+import { ShareButtons } from "./ShareButtons"
 
 const Edition = ({ id }: { id: string }) => {
   const pack = findPack(id)
@@ -27,6 +28,7 @@ export const JobFoot = ({ view, session }: { view: SessionView; session: Session
       <Icon name="file" />
       <span>Save a report (PDF)</span>
     </button>
+    <ShareButtons session={session} />
     <Edition id={view.dialogue.record.pack} />
     <p className="quiet">
       Ear: {view.ear.name}. Voice: {view.voice.name ?? "none on this device, read the screen"}.

@@ -11,6 +11,7 @@ import { showFact } from "../parts/showFact"
 import { showItem } from "../parts/showItem"
 import { showMoment } from "../parts/showMoment"
 import type { Session, SessionView } from "../Session"
+import { ShareButtons } from "./ShareButtons"
 import { showWanted } from "./showWanted"
 
 interface Line {
@@ -143,6 +144,7 @@ export const SignOff = (props: SignProps) => {
         <Icon name="file" />
         <span>Save the job file</span>
       </button>
+      <ShareButtons session={session} />
     </section>
   )
 }

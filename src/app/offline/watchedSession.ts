@@ -42,6 +42,7 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
     closeJob: () => session.closeJob(),
     listen: (on) => session.listen(on),
     hearSample: () => session.hearSample(),
+    share: (what) => session.share(what),
     saveJobFile: () => session.saveJobFile(),
     saveReport: () => session.saveReport(),
     saveAllJobs: () => session.saveAllJobs(),

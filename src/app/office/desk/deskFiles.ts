@@ -24,7 +24,7 @@ export const deskFiles: readonly DeskFile[] = [
     words: "for paper and for reading (PDF)",
     ending: "pdf",
     type: "application/pdf",
-    make: async (job) => (await import("../../saveReport")).makeReport(job),
+    make: async (job) => (await import("../../makeReport")).makeReport(job),
   },
   {
     name: "Table",

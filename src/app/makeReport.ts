@@ -1,5 +1,5 @@
 /**
- * Makes a job's PDF report on the device and hands it to the browser as a download. The writer and its letters are heavy,
+ * Makes a job's PDF report on the device, as a file to save or to share. The writer and its letters are heavy,
  * so this file is imported, and they are fetched, only when somebody asks for a report.
  */
 
@@ -9,7 +9,6 @@ import type { ExportedJob } from "../exports/ExportedJob"
 import { recordPdf } from "../exports/recordPdf"
 import { safeName } from "../exports/safeName"
 import { localNow } from "./localNow"
-import { saveText } from "./saveText"
 
 const fetchBytes = async (url: string): Promise<Uint8Array> => {
   const answer = await fetch(url)
@@ -25,5 +24,5 @@ export const makeReport = async (job: ExportedJob): Promise<Uint8Array<ArrayBuff
 }
 
 /** Rejects where the report cannot be made. */
-export const saveReport = async (job: ExportedJob): Promise<void> =>
-  saveText(`${safeName(job.record.place)}.pdf`, await makeReport(job), "application/pdf")
+export const reportFile = async (job: ExportedJob): Promise<File> =>
+  new File([await makeReport(job)], `${safeName(job.record.place)}.pdf`, { type: "application/pdf" })
