@@ -12,6 +12,8 @@ import type { Preferences } from "../dialogue/Preferences"
 import { mostReminders, step } from "../dialogue/step"
 import { isWaitedFor } from "../dialogue/unanswered"
 import type { LogLine } from "../record/LogLine"
+import { project } from "../record/project"
+import { toSituation } from "../record/toSituation"
 import type { HalfDuplex } from "./HalfDuplex"
 import type { Parts } from "./Parts"
 import type { Unstamped } from "./Session"
@@ -72,6 +74,19 @@ export class Loop {
     const said = lines.findLast((line) => line.type === "said")?.words ?? ""
     this.state = { ...state, readBack: null, question: null, lastSaid: said }
     this.hooks.changed()
+  }
+
+  /** Takes in what the office wrote meanwhile, without a word; what was being asked stays open. */
+  catchUp(job: string): Promise<void> {
+    this.queue = this.queue.then(async () => {
+      if (this.state.job !== job) return
+      const { lines } = await this.parts.store.read(job)
+      const record = project(lines)
+      if (record.nextSeq <= this.state.record.nextSeq) return
+      this.state = { ...this.state, record, checked: this.parts.tools.check(toSituation(record)) }
+      this.hooks.changed()
+    })
+    return this.queue
   }
 
   /** Puts the job away. Everything it said is already stored. */

@@ -6,6 +6,7 @@ import type { Store } from "../record/Store"
 import type { Listener } from "../speech/Listener"
 import type { Speaker } from "../speech/Speaker"
 import type { JobLead } from "./device/JobLead"
+import type { JobNews } from "./device/JobNews"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
 export interface Parts {
@@ -14,6 +15,8 @@ export interface Parts {
   speaker: Speaker
   /** Which of several windows has a job in hand. */
   lead: JobLead
+  /** Calls back with the jobs that another window wrote to. */
+  watch?: JobNews["watch"]
   settings: SettingsKeeper
   /** While on, what is said is as loud as the device can. */
   speakLoud(on: boolean): void

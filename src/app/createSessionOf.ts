@@ -64,6 +64,7 @@ class LiveSession implements Session {
       stored: () => parts.lead.grew(),
     })
     this.settings.subscribe(() => this.followSettings())
+    parts.watch?.((jobs) => this.role === "leads" && jobs.forEach((job) => void this.loop.catchUp(job)))
     void this.wakeUp()
   }
 

@@ -3,9 +3,11 @@ import { v7 } from "uuid"
 import type { Tools } from "../dialogue/Tools"
 import { createInterpreter, type Interpreter } from "../interpret/createInterpreter"
 import { createIndexedDbStore } from "../record/indexedDbStore"
+import type { Store } from "../record/Store"
 import { createChecker } from "../rules/createChecker"
 import { findPack } from "../rules/packs"
 import { createRowMaker } from "../search/makeRow"
+import { createJobNews, type JobNews, tellingStore } from "./device/JobNews"
 import { followedPack } from "./followedPack"
 import { grammarFiles } from "./grammarFiles"
 import { rowVersion } from "./rowVersion"
@@ -31,5 +33,6 @@ export const createTools = () => {
   return { interpreter, tools }
 }
 
-/** All sides write rows, so that the office's list is right whichever of them wrote last. */
-export const createStore = ({ check }: Tools) => createIndexedDbStore("bothhands", createRowMaker(check, rowVersion))
+/** All sides write rows, so that the office's list is right whichever of them wrote last, and tell the others. */
+export const createStore = ({ check }: Tools, news: JobNews = createJobNews()): Store =>
+  tellingStore(createIndexedDbStore("bothhands", createRowMaker(check, rowVersion)), news)

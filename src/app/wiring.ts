@@ -6,6 +6,7 @@ import { openRecording } from "../speech/recordingMicrophone"
 import { createSessionOf } from "./createSessionOf"
 import { createStore, createTools } from "./createTools"
 import { createJobLead } from "./device/JobLead"
+import { createJobNews } from "./device/JobNews"
 import { earPlace } from "./earPlace"
 import { followedPack } from "./followedPack"
 import { localNow } from "./localNow"
@@ -30,7 +31,8 @@ const deviceName = (): string => {
 /** What the office works with. */
 export const createDesk = (): Desk => {
   const { tools } = createTools()
-  return { store: createStore(tools), tools, now: localNow, device: deviceName() }
+  const news = createJobNews()
+  return { store: createStore(tools, news), tools, now: localNow, device: deviceName(), watch: news.watch }
 }
 
 /** What the start page has made already. */
@@ -39,8 +41,10 @@ export type EarlyMade = Pick<Parts, "settings" | "speakLoud" | "microphone" | "i
 /** The session that the page runs on. */
 export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
   const { interpreter, tools } = createTools()
+  const news = createJobNews()
   return createSessionOf({
-    store: createStore(tools),
+    store: createStore(tools, news),
+    watch: news.watch,
     ...made,
     tools,
     speaker,

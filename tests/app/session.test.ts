@@ -161,3 +161,39 @@ test("an ear that is not on the device yet is left alone until it is asked for",
   await new Promise((fulfil) => setTimeout(fulfil, 20))
   expect(microphone.grammarId).toBeNull()
 })
+
+test("what the office wrote to the job in hand is taken in without a word, and the next sentence is stored behind it", async () => {
+  const { parts, microphone, spoken } = makeParts()
+  let tell: (jobs: readonly string[]) => void = () => {}
+  const session = createSessionOf({
+    ...parts,
+    watch: (changed) => {
+      tell = changed
+      return () => {}
+    },
+  })
+  await startJob(session, microphone)
+  session.type("water ten square")
+  await until(() => session.snapshot().dialogue.record.entries.length > 1)
+  const { job, record } = session.snapshot().dialogue
+  const note = { kind: "note", value: "seen at the office" } as const
+  const stamp = {
+    v: 1,
+    id: "desk-1",
+    job: job!,
+    at: record.lastAt!,
+    by: "office",
+    device: "desk",
+    seq: record.nextSeq,
+  } as const
+  const origin = { by: "hand", reason: "added at the desk" } as const
+  await parts.store.append([{ ...stamp, type: "entry", fact: note, origin, needsYes: false }])
+  const said = spoken.length
+  tell([job!])
+  await until(() => session.snapshot().dialogue.record.entries.some((held) => held.entry === "desk-1"))
+  expect(spoken).toHaveLength(said)
+  session.type("fourteen metres")
+  await until(() => session.snapshot().dialogue.record.entries.some((held) => held.fact.kind === "length"))
+  const { lines } = await parts.store.read(job!)
+  expect(lines.map((line) => line.seq)).toEqual(lines.map((_, at) => at))
+})

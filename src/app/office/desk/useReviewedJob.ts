@@ -41,6 +41,8 @@ export const useReviewedJob = (desk: Desk, id: string): DeskJob => {
     }
   }, [store, tools, now, device, id])
   useEffect(() => void read(), [read])
+  const { watch } = desk
+  useEffect(() => watch?.((jobs) => (jobs.includes(id) ? void read() : undefined)), [watch, id, read])
   const carryOut = useCallback(
     async (work: () => Promise<Outcome>) => {
       const outcome = await work()

@@ -108,8 +108,12 @@ export const FindView = ({ desk }: { desk: Desk }) => {
     }
     look()
     document.addEventListener("visibilitychange", look)
-    return () => document.removeEventListener("visibilitychange", look)
-  }, [register])
+    const unwatch = desk.watch?.((jobs) => void register.changed(jobs))
+    return () => {
+      document.removeEventListener("visibilitychange", look)
+      unwatch?.()
+    }
+  }, [register, desk.watch])
   return (
     <main className="find">
       <header className="find-head">

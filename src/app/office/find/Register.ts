@@ -75,6 +75,18 @@ export class Register {
     return this.reading
   }
 
+  /** Puts in the rows of jobs that another window wrote to. */
+  async changed(jobs: readonly string[]): Promise<void> {
+    // What is being read now may have been read before the news.
+    await this.reading
+    try {
+      this.put(await this.store.renew(jobs))
+      this.show({})
+    } catch {
+      // The list is read again when the window is next looked at.
+    }
+  }
+
   private async read(): Promise<void> {
     try {
       const [{ rows, stale }, sources] = await Promise.all([this.store.rows(), this.store.sources()])

@@ -8,7 +8,9 @@ import type { JobReviewProps } from "../../../../src/app/office/desk/ReviewProps
 import { refuse } from "../../../../src/facts/Outcome"
 import { createMemoryStore } from "../../../../src/record/memoryStore"
 import type { Store } from "../../../../src/record/Store"
+import { recordOf } from "../../../recordOf"
 import { deskTools, logOf, tools } from "../../../review/officeJob"
+import { playHour } from "../../../transcripts/scoreHour"
 
 // The real interpreter is made in the first test.
 vi.setConfig({ testTimeout: 20_000 })
@@ -117,6 +119,81 @@ test("sound is offered where it was kept, and silenced before the words are stru
   await settle()
   expect(done).toEqual(["silenced", "struck"])
   expect(words(".sentence-said blockquote")[0]).toMatch(/^\[struck\]/)
+})
+
+test("what another window adds to the job is shown at once, and what is being typed stays", async () => {
+  const store = await stored()
+  const watchers: ((jobs: readonly string[]) => void)[] = []
+  const watch = (changed: (jobs: readonly string[]) => void) => {
+    watchers.push(changed)
+    return () => {}
+  }
+  await open(store, { watch })
+  press("b")
+  type("#desk-reason", "the owner")
+  const { lines } = await store.read("hall")
+  await store.append(logOf(["gas ten square"], lines).slice(lines.length))
+  expect(words(".point-name")).not.toContain("Gas, size")
+  act(() => {
+    for (const changed of watchers) changed(["another job"])
+  })
+  await settle()
+  expect(words(".point-name")).not.toContain("Gas, size")
+  act(() => {
+    for (const changed of watchers) changed(["hall"])
+  })
+  await settle()
+  expect(words(".point-name")).toContain("Gas, size")
+  expect(page.querySelector<HTMLInputElement>("#desk-reason")?.value).toBe("the owner")
+})
+
+const namedRow = () => page.querySelector(".point-row[aria-current] .point-name")?.textContent
+const goTo = (name: string) => {
+  press("Home")
+  for (let rows = 0; rows < 30 && namedRow() !== name; rows++) press("j")
+  expect(namedRow()).toBe(name)
+}
+
+test("a transcript with misheard words is put right by keys alone", async () => {
+  const store = createMemoryStore()
+  // Fifteen was said, and the gas was not named again; both leave good sentences with another meaning.
+  const heard = [
+    "pme",
+    "water sixteen square fifty metres",
+    "gas ten square eight metres",
+    "sixteen square label fitted",
+  ]
+  await store.append(playHour(heard).map((line) => ({ ...line, job: "hall" })))
+  await open(store)
+  expect(words(".points-head").join(" ")).toMatch(/In doubt.*Nobody has said yes yet/)
+  goTo("Gas, size")
+  expect(words(".detail-fault").join(" ")).toMatch(/first said otherwise: Gas\. Ten square/)
+  press("u")
+  type("#desk-reason", "that was the water")
+  submit()
+  await settle()
+  goTo("Water, length")
+  press("t")
+  type("#desk-sentence", "water sixteen square fifteen metres")
+  type("#desk-reason", "fifteen on the drawing")
+  submit()
+  await settle()
+  for (let rows = 0; rows < 20 && words(".points-head").join(" ").includes("Nobody has said yes"); rows++) {
+    press("Home")
+    for (let step = 0; step < 20 && !page.querySelector(".detail .main-button"); step++) press("j")
+    press("y")
+    await settle()
+  }
+  expect(words(".points-head").join(" ")).not.toMatch(/In doubt|Nobody has said yes/)
+  const { lines } = await store.read("hall")
+  expect(recordOf(lines)).toEqual(
+    expect.arrayContaining([
+      "water length 15 m, tapped",
+      "water conductor_csa 16 mm², tapped",
+      "gas conductor_csa 10 mm², tapped",
+      "gas length 8 m, tapped",
+    ]),
+  )
 })
 
 test("a job that is not stored here is said to be missing, with a way back", async () => {
