@@ -6,6 +6,7 @@
 import { emptyDialogue } from "../dialogue/emptyDialogue"
 import type { JobSummary, Store } from "../record/Store"
 import type { Speaker } from "../speech/Speaker"
+import { noBackup } from "./backup/BackupState"
 import type { Session, SessionView } from "./Session"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
@@ -27,6 +28,7 @@ const viewOf = (phase: SessionView["phase"], jobs: readonly JobSummary[], failed
   jobs,
   alarm: false,
   follows: false,
+  backup: noBackup,
   notices: failed
     ? [
         {
@@ -40,6 +42,11 @@ const viewOf = (phase: SessionView["phase"], jobs: readonly JobSummary[], failed
 
 class EarlySession implements Session {
   readonly settings: SettingsKeeper
+  readonly backup: Session["backup"] = {
+    choose: () => this.hand((session) => session.backup.choose()),
+    wake: () => this.hand((session) => session.backup.wake()),
+    stop: () => this.hand((session) => session.backup.stop()),
+  }
   private readonly listeners = new Set<() => void>()
   private readonly rest: Promise<Session>
   private session: Session | null = null

@@ -68,6 +68,13 @@ export class HalfDuplex {
     return this.queue
   }
 
+  /** From a tap: wakes the voice and says this in place of what it was saying. */
+  async prompt(words: string): Promise<void> {
+    await this.wake()
+    this.hush()
+    return this.speak([{ do: "say", words }])
+  }
+
   hush(): void {
     this.round += 1
     this.speaker.hush()

@@ -1,6 +1,6 @@
 /** What goes out of the store and into it at the worker's wish, with what came of it on the notice board. */
 import type { DialogueState } from "../dialogue/DialogueState"
-import type { Store } from "../record/Store"
+import type { JobSummary, Store } from "../record/Store"
 import { jobFile, saveAll, saveJob, takeInFile } from "./jobFiles"
 import type { NoticeBoard } from "./NoticeBoard"
 import { reportOf } from "./reportOf"
@@ -10,6 +10,8 @@ import { saveFile } from "./saveText"
 const noReport = "The report could not be made. Save the job file, and try again later."
 
 export class JobShelf {
+  /** As they were last read. */
+  jobs: JobSummary[] = []
   private readonly sharing = new Sharing()
 
   constructor(
@@ -17,6 +19,14 @@ export class JobShelf {
     private readonly board: NoticeBoard,
     private readonly now: () => string,
   ) {}
+
+  async readJobs(): Promise<void> {
+    try {
+      this.jobs = await this.store.jobs()
+    } catch {
+      this.board.put("trouble", "The stored jobs could not be read. New jobs can still be opened.")
+    }
+  }
 
   async saveJob({ record }: DialogueState): Promise<void> {
     if (record.job) await saveJob(this.store, this.nameOf(record.job, record))

@@ -26,8 +26,8 @@ const byHand: readonly DialogueEvent["type"][] = ["resumed", "tapped", "entered"
 
 export interface LoopHooks {
   changed(): void
-  /** Lines are on disk. */
-  stored(): void
+  /** Lines of this job are on disk. */
+  stored(job: string): void
   /** The store refused; the words are for the worker. */
   trouble(because: string): void
   expect(effect: Extract<Effect, { do: "expect" }>): void
@@ -113,7 +113,7 @@ export class Loop {
         return
       }
     }
-    if (lines.length > 0) this.hooks.stored()
+    if (lines[0]) this.hooks.stored(lines[0].job)
     this.state = state
     this.hooks.changed()
     for (const effect of effects) this.obey(effect)

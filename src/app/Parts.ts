@@ -5,6 +5,7 @@ import type { Context } from "../facts/Interpretation"
 import type { Store } from "../record/Store"
 import type { Listener } from "../speech/Listener"
 import type { Speaker } from "../speech/Speaker"
+import type { Backup } from "./backup/Backup"
 import type { JobLead } from "./device/JobLead"
 import type { JobNews } from "./device/JobNews"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
@@ -18,6 +19,8 @@ export interface Parts {
   /** Calls back with the jobs that another window wrote to. */
   watch?: JobNews["watch"]
   settings: SettingsKeeper
+  /** Copies of the job files in a folder; none for practice. */
+  backup?: ((trouble: (because: string) => void) => Backup) | undefined
   /** While on, what is said is as loud as the device can. */
   speakLoud(on: boolean): void
   /** The ear on the microphone. */

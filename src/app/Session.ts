@@ -7,6 +7,7 @@ import type { DialogueState } from "../dialogue/DialogueState"
 import type { Heard } from "../facts/Heard"
 import type { JobSummary } from "../record/Store"
 import type { EarState } from "../speech/Listener"
+import type { BackupControl, BackupState } from "./backup/BackupState"
 import type { SharedFile } from "./Sharing"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
@@ -44,6 +45,8 @@ export interface SessionView {
   alarm: boolean
   /** Another window has the job in hand: here it is only shown. */
   follows: boolean
+  /** Copies of the job files in a folder of the worker's. */
+  backup: BackupState
   notices: readonly Notice[]
 }
 
@@ -52,6 +55,7 @@ export type Unstamped<Event = DialogueEvent> = Event extends DialogueEvent ? Omi
 
 export interface Session {
   readonly settings: SettingsKeeper
+  readonly backup: BackupControl
   subscribe(changed: () => void): () => void
   /** The same object until something changes. */
   snapshot(): SessionView

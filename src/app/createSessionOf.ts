@@ -2,8 +2,8 @@
 import { v7 } from "uuid"
 import type { Heard } from "../facts/Heard"
 import { typedHeard } from "../facts/typedHeard"
-import type { JobSummary } from "../record/Store"
 import { AlarmBell } from "./AlarmBell"
+import { type Copies, noCopies } from "./backup/BackupState"
 import { type LeadHooks, leadAlone, type Role } from "./device/JobLead"
 import { Ear } from "./Ear"
 import { HalfDuplex } from "./HalfDuplex"
@@ -19,6 +19,7 @@ import type { SettingsKeeper } from "./settings/SettingsKeeper"
 
 class LiveSession implements Session {
   readonly settings: SettingsKeeper
+  readonly backup: Copies
   private readonly listeners = new Set<() => void>()
   private readonly voice: HalfDuplex
   private readonly ear: Ear
@@ -26,7 +27,6 @@ class LiveSession implements Session {
   private phase: SessionView["phase"] = "loading"
   private saying: string | null = null
   private words = new JobWords()
-  private jobs: JobSummary[] = []
   private readonly board = new NoticeBoard(() => this.changed())
   private readonly shelf: JobShelf
   private view: SessionView | null = null
@@ -38,6 +38,8 @@ class LiveSession implements Session {
     this.shelf = new JobShelf(parts.store, this.board, parts.now)
     const trouble = (because: string) => this.board.put("trouble", because)
     const changed = () => this.changed()
+    this.backup = parts.backup?.(trouble) ?? noCopies
+    this.backup.subscribe(changed)
     const stumbled = (because: string) =>
       void this.voice.speak([
         { do: "sound", sound: "sayAgain" },
@@ -52,19 +54,22 @@ class LiveSession implements Session {
       loud: (on) => parts.speakLoud(on),
       soundFirst: () => parts.settings.snapshot().soundFirst,
     })
-    const expect = (effect: { context: Parameters<Parts["earGrammar"]>[0] }) =>
-      void this.ear.expect(() => parts.earGrammar(effect.context))
     this.loop = new Loop(parts, this.voice, {
       changed,
       trouble,
-      expect,
+      expect: ({ context }) => void this.ear.expect(() => parts.earGrammar(context)),
       prefer: (preferences) => this.settings.change(preferences),
       alarm: (on) => this.soundAlarm(on),
       leave: () => this.putAway(),
-      stored: () => parts.lead.grew(),
+      stored: (job) => {
+        parts.lead.grew()
+        this.backup.grew(job)
+      },
     })
     this.settings.subscribe(() => this.followSettings())
-    parts.watch?.((jobs) => this.role === "leads" && jobs.forEach((job) => void this.loop.catchUp(job)))
+    parts.watch?.((jobs) => {
+      if (this.role === "leads") for (const job of jobs) void this.loop.catchUp(job).then(() => this.backup.grew(job))
+    })
     void this.wakeUp()
   }
 
@@ -86,9 +91,10 @@ class LiveSession implements Session {
       voice: { saying: this.saying, name: this.voice.ready ? this.parts.voiceName() : null },
       spoken: this.words.spoken,
       heard: this.words.heard,
-      jobs: this.jobs,
+      jobs: this.shelf.jobs,
       alarm: this.bell.rings,
       follows: this.role === "follows",
+      backup: this.backup.snapshot(),
       notices: this.board.all,
     }
     return this.view
@@ -103,14 +109,17 @@ class LiveSession implements Session {
   newJob: Session["newJob"] = (place) => {
     // The ear pack loads while the opening words are spoken; the microphone opens after them.
     this.readyEar()
+    this.backup.wake()
     void this.open(place).then(() => this.startEar(this.parts.microphone))
   }
 
-  resumeJob: Session["resumeJob"] = (job) =>
+  resumeJob: Session["resumeJob"] = (job) => {
+    this.backup.wake()
     void this.voice.wake().then(async () => {
       await this.resume(job)
       if (this.role === "leads") await this.startEar(this.parts.microphone)
     })
+  }
 
   takeOver: Session["takeOver"] = () => {
     void this.voice.wake()
@@ -120,7 +129,8 @@ class LiveSession implements Session {
   startLesson: Session["startLesson"] = async () => {
     void this.voice.wake()
     const store = await createLessonStore(this.parts.now())
-    return new LiveSession({ ...this.parts, store, lead: leadAlone, sample: null, isPractice: true })
+    const practice = { store, lead: leadAlone, sample: null, backup: undefined, isPractice: true }
+    return new LiveSession({ ...this.parts, ...practice })
   }
 
   closeJob: Session["closeJob"] = () => {
@@ -131,6 +141,7 @@ class LiveSession implements Session {
 
   listen: Session["listen"] = (on) => {
     if (!on) return void this.ear.stop()
+    this.backup.wake()
     // Both wait for the device, and nothing is spoken before both are there.
     const woken = this.voice.wake()
     void this.startEar(this.parts.microphone, woken)
@@ -151,10 +162,7 @@ class LiveSession implements Session {
 
   prompt: Session["prompt"] = (words, shown = false) => {
     if (shown) this.board.put("news", words)
-    void this.voice.wake().then(() => {
-      this.voice.hush()
-      return this.voice.speak([{ do: "say", words }])
-    })
+    void this.voice.prompt(words)
   }
 
   dismiss: Session["dismiss"] = (notice) => this.board.take(notice)
@@ -162,7 +170,7 @@ class LiveSession implements Session {
   private async wakeUp(): Promise<void> {
     await this.readJobs()
     // The log itself says which job was in hand: it outlives a killed browser, as a setting kept beside it does not.
-    const inHand = this.parts.isPractice ? undefined : this.jobs.find((one) => one.inHand)
+    const inHand = this.parts.isPractice ? undefined : this.shelf.jobs.find((one) => one.inHand)
     if (inHand) await this.resume(inHand.job)
     else if (this.phase === "loading") this.phase = "start"
     this.changed()
@@ -177,11 +185,7 @@ class LiveSession implements Session {
   }
 
   private async readJobs(): Promise<void> {
-    try {
-      this.jobs = await this.parts.store.jobs()
-    } catch {
-      this.board.put("trouble", "The stored jobs could not be read. New jobs can still be opened.")
-    }
+    await this.shelf.readJobs()
     this.changed()
   }
 

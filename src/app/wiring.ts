@@ -3,6 +3,7 @@ import { v7 } from "uuid"
 import type { ChosenSpeaker } from "../speech/createSpeaker"
 import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
+import { openBackup } from "./backup/openBackup"
 import { createSessionOf } from "./createSessionOf"
 import { createStore, createTools } from "./createTools"
 import { createJobLead } from "./device/JobLead"
@@ -42,9 +43,11 @@ export type EarlyMade = Pick<Parts, "settings" | "speakLoud" | "microphone" | "i
 export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
   const { interpreter, tools } = createTools()
   const news = createJobNews()
+  const store = createStore(tools, news)
   return createSessionOf({
-    store: createStore(tools, news),
+    store,
     watch: news.watch,
+    backup: (trouble) => openBackup(store, trouble),
     ...made,
     tools,
     speaker,

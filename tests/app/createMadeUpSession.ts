@@ -1,4 +1,6 @@
 /** A session that shows one view and remembers what the screen asked of it. */
+
+import { noBackup } from "../../src/app/backup/BackupState"
 import type { Session, SessionView } from "../../src/app/Session"
 import { SettingsKeeper } from "../../src/app/settings/SettingsKeeper"
 import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
@@ -14,6 +16,7 @@ export const restingView: SessionView = {
   jobs: [],
   alarm: false,
   follows: false,
+  backup: noBackup,
   notices: [],
 }
 
@@ -35,6 +38,7 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
   return {
     asked,
     settings: new SettingsKeeper(null),
+    backup: { choose: note("choose"), wake: note("wake"), stop: note("stop") },
     show(next) {
       view = next
       for (const changed of watchers) changed()

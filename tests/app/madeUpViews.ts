@@ -17,6 +17,7 @@ const inJob = (change: Partial<SessionView>, dialogue: Partial<DialogueState>): 
   ...restingView,
   phase: "job",
   ear: { ...restingView.ear, state: "listening", level: 0.2 },
+  backup: { at: "asleep", folder: "Job copies", savedAt: null, because: "" },
   ...change,
   dialogue: { ...emptyDialogue("device-1"), job: "job-1", ...dialogue },
 })
@@ -212,9 +213,16 @@ const signedOff = (): SessionView => {
 const alarm = (): SessionView => ({ ...emptyJob(), alarm: true })
 
 /** Every named state, ready to be shown. */
+const copying: SessionView["backup"] = {
+  at: "on",
+  folder: "Job copies",
+  savedAt: "2026-03-02T09:58:00+00:00",
+  because: "",
+}
+
 export const madeUpViews = {
   opening: (): SessionView => ({ ...restingView, phase: "loading" }),
-  start: (): SessionView => ({ ...restingView, jobs }),
+  start: (): SessionView => ({ ...restingView, jobs, backup: copying }),
   startFirst: (): SessionView => ({ ...restingView, ear: { ...restingView.ear, loading: 0.42 } }),
   startTrouble: (): SessionView => ({
     ...restingView,

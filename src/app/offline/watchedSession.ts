@@ -17,6 +17,7 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
 
   return {
     settings: session.settings,
+    backup: session.backup,
     snapshot,
     subscribe: (changed) => {
       const leave = [session.subscribe(changed), watch.subscribe(changed)]

@@ -3,6 +3,7 @@ import { followedPack } from "../followedPack"
 import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
 import { AloneSection } from "./AloneSection"
+import { BackupSection } from "./BackupSection"
 import { LookSettings } from "./LookSettings"
 import { StorageSection } from "./StorageSection"
 import { Switch } from "./Switch"
@@ -44,6 +45,7 @@ export const SettingsView = ({ view, session }: { view: SessionView; session: Se
         )}
       </section>
       <AloneSection settings={settings} view={view} session={session} />
+      <BackupSection view={view} session={session} />
       <StorageSection view={view} session={session} />
       <Edition />
     </div>
