@@ -5,13 +5,16 @@ import { sayNumber } from "../facts/sayNumber"
 import { unitFor } from "../facts/unitOf"
 import { sayItem } from "../interpret/sayItem"
 import { heldIn } from "../record/holding"
+import type { Held } from "../record/JobRecord"
 import type { AcceptedHow, Origin } from "../record/LogLine"
 import { slotOf } from "../record/slotOf"
 import { askFor } from "./askFor"
 import { capital } from "./capital"
+import { letGo } from "./homeless"
 import { type OwnQuestion, ownQuestion } from "./ownQuestion"
 import { readOn, stopReading } from "./readAloud"
 import { sayFacts } from "./sayFacts"
+import { accept, settle } from "./settle"
 import { signOff } from "./signOff"
 import { askWaiting, speakWritten } from "./speak"
 import { startOver } from "./startOver"
@@ -19,23 +22,6 @@ import type { Turn } from "./Turn"
 import { answerWarnings, withdraw } from "./withdraw"
 import { withSubject } from "./withSubject"
 import { writeFacts } from "./writeFacts"
-
-/** Marks entries as accepted that wait for it. Where nobody hears the loop, nothing is. */
-export const accept = (turn: Turn, entries: readonly string[], how: AcceptedHow): void => {
-  if (turn.state.unheard) return
-  for (const entry of entries) {
-    const held = turn.state.record.entries.find((one) => one.entry === entry)
-    if (held && held.accepted === null && held.withdrawn === null) turn.add({ type: "accepted", entry, how })
-  }
-}
-
-/** What was read back and needed no yes is 'not challenged' once the worker goes on. */
-export const settle = (turn: Turn): void => {
-  const entries = turn.state.readBack?.entries ?? []
-  const routine = entries.filter((entry) => !turn.state.record.entries.find((held) => held.entry === entry)?.needsYes)
-  accept(turn, routine, "not_challenged")
-  turn.set({ readBack: null })
-}
 
 /** A yes to a question of the loop's own. */
 const ownYes: Readonly<Record<OwnQuestion, (turn: Turn) => void>> = {
@@ -69,7 +55,13 @@ const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | nu
   turn.set({ readBack: null })
   turn.sound("gotIt")
   if (stands) turn.say("Taken down as you said it. The warning stays open.")
-  askWaiting(turn)
+  if (!turn.hasMore) askWaiting(turn)
+}
+
+/** What holds again where these entries were: nothing is put back in silence. */
+const sayBack = (turn: Turn, gone: readonly Held[]): string => {
+  const before = [...new Set(gone.map((held) => held.slot))].flatMap((slot) => heldIn(turn.state.record, slot) ?? [])
+  return before.length > 0 ? ` It is back to: ${sayFacts(before.map((held) => held.fact))}` : ""
 }
 
 const deny = (turn: Turn): void => {
@@ -88,7 +80,8 @@ const deny = (turn: Turn): void => {
   }
   const gone = withdraw(turn, readBack.entries, "denied")
   turn.set({ readBack: null })
-  turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}`)
+  turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}${sayBack(turn, gone)}`)
+  speakWritten(turn)
   const last = gone.at(-1)
   if (gone.length === 1 && last) askFor(turn, last.fact.kind, last.item)
 }
@@ -96,8 +89,11 @@ const deny = (turn: Turn): void => {
 /** The part was wrong: what was just read back moves to the right one. */
 const movePart = (turn: Turn, item: string, origin: Origin, heard: Heard | null): void => {
   const entries = turn.state.readBack?.entries ?? []
-  const gone = withdraw(turn, entries, "denied").map((held) => held.fact)
+  const gone = withdraw(turn, entries, "denied")
+  const back = sayBack(turn, gone)
+  if (back) turn.say(back.trim())
   const moved = gone
+    .map((held) => held.fact)
     .filter((fact) => fact.kind !== "service")
     .map((fact) => ("subject" in fact ? ({ ...fact, subject: item } as RecordedFact) : fact))
   writeFacts(turn, [{ kind: "service", value: item }, ...moved], origin, heard)
@@ -108,7 +104,9 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
   if (repair.field === "service" && typeof repair.value === "string") return movePart(turn, repair.value, origin, heard)
   const main = turn.state.readBack && turn.fact(turn.state.readBack.main)
   const { field, kind: _, ...rest } = repair
-  const item = repair.subject ?? (main && "subject" in main ? main.subject : undefined) ?? turn.state.item
+  const ofMain = main && "subject" in main ? main.subject : undefined
+  // What was read back is what is repaired, even where another part is the one that is being worked on.
+  const item = (main?.kind === field ? ofMain : undefined) ?? repair.subject ?? ofMain ?? turn.state.item
   const unit = unitFor(field)
   const parsed = RecordedFact.safeParse({ ...rest, kind: field, ...(unit && { unit }) })
   if (!parsed.success) {
@@ -116,10 +114,13 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
     askFor(turn, field, item)
     return
   }
-  const fact = withSubject(parsed.data, item)
+  const { subject: _s, ...bare } = parsed.data as RecordedFact & { subject?: string }
+  const fact = withSubject(bare as RecordedFact, item)
   const wrong = heldIn(turn.state.record, slotOf(fact, ""))
   const others = (turn.state.readBack?.entries ?? []).filter((entry) => entry !== wrong?.entry)
-  if (wrong) withdraw(turn, [wrong.entry], "denied")
+  // Where a proposal was repaired, what stood before it was not said to be wrong.
+  const isOfProposal = turn.state.question?.candidates.length === 1
+  if (wrong && !isOfProposal) withdraw(turn, [wrong.entry], "denied")
   turn.set({
     question: null,
     doubt: null,
@@ -133,8 +134,30 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
 /** Entries taken back by one sentence: more is more likely misheard than meant. */
 const mostUndone = 10
 
+/** A value that had taken the place of one that was wrong leaves nothing behind: the wrong one does not come back. */
+const sayEmptied = (turn: Turn, gone: readonly Held[]): string => {
+  const isRepaired = ({ slot, seq }: Held) =>
+    turn.state.record.entries.some((one) => one.slot === slot && one.seq < seq)
+  return gone.length === 1 && gone.some(isRepaired) ? " Nothing stands in its place." : ""
+}
+
+/** "Scratch that" of a sentence that wrote nothing yet: what it left open is let go, and no older entry is touched. */
+const undoUnwritten = (turn: Turn): boolean => {
+  const { question, doubt, homeless, record } = turn.state
+  const heard = homeless?.heard ?? (doubt ? question?.heard : undefined) ?? []
+  const last = heard.at(-1)
+  const wrote = record.entries.some(
+    ({ withdrawn, origin }) => withdrawn === null && origin.by === "voice" && origin.heard.at(-1) === last,
+  )
+  if (last === undefined || wrote) return false
+  turn.set({ question: null, doubt: null })
+  if (!letGo(turn)) turn.say("Nothing was taken down of that.")
+  return true
+}
+
 /** Takes back one entry, the one named; else as many as are asked for of the last that still stand. */
 export const undo = (turn: Turn, entry?: string, count = 1): void => {
+  if (entry === undefined && count === 1 && undoUnwritten(turn)) return
   const standing = turn.state.record.entries.filter((held) => held.withdrawn === null)
   const named = entry === undefined ? standing.slice(-count) : standing.filter((held) => held.entry === entry)
   if (count > mostUndone) return turn.say(`I take back no more than ${sayNumber(mostUndone)} at once.`)
@@ -145,8 +168,7 @@ export const undo = (turn: Turn, entry?: string, count = 1): void => {
     named.map((held) => held.entry),
     "undone",
   )
-  const before = [...new Set(gone.map((held) => held.slot))].flatMap((slot) => heldIn(turn.state.record, slot) ?? [])
-  const back = before.length > 0 ? ` It is back to: ${sayFacts(before.map((held) => held.fact))}` : ""
+  const back = sayBack(turn, gone) || sayEmptied(turn, gone)
   const short = gone.length < count ? " There was no more." : ""
   turn.say(`Undone. ${sayFacts(gone.map((held) => held.fact))}${back}${short}`)
   speakWritten(turn)
@@ -168,6 +190,7 @@ export const answer = (turn: Turn, act: Answer, how: AcceptedHow, origin: Origin
     case "skip":
       if (turn.state.question?.kind === "read_on") return readOn(turn)
       turn.set({ question: null, doubt: null })
+      if (letGo(turn)) return
       return turn.say(turn.state.item ? `${capital(sayItem(turn.state.item))}. Left for now.` : "Left for now.")
   }
 }

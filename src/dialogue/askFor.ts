@@ -7,10 +7,11 @@ import type { Turn } from "./Turn"
 
 const whichPart = "Which part is that? Say water, gas, oil, steel, or earthing conductor."
 
-/** "Water. What size?" */
-export const askFor = (turn: Turn, kind: string, item: Item | null): void => {
+/** "Water. What size?" `lead` is said before the question and again with it. */
+export const askFor = (turn: Turn, kind: string, item: Item | null, lead = ""): void => {
   const name = item && item !== "supply" ? `${capital(sayItem(item))}. ` : ""
-  const words = kind === "service" ? whichPart : `${name}What is the ${sayKind(kind)}?`
+  const question = kind === "service" ? whichPart : `${name}What is the ${sayKind(kind)}?`
+  const words = lead === "" ? question : `${lead} ${question}`
   turn.say(words)
   turn.set({ question: { kind, item, words, because: "not said yet", candidates: [], heard: [] }, readBack: null })
 }

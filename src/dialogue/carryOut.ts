@@ -6,11 +6,13 @@ import { toSituation } from "../record/toSituation"
 import { setVerbosity, turnVoice } from "./adjustVoice"
 import { setChecks, stopChecks, thankForAnswer } from "./checkIns"
 import { keepWarning } from "./keepWarning"
+import { ownQuestion } from "./ownQuestion"
 import { putAway } from "./putAway"
 import { readAll, readItem, readOn, stopReading } from "./readAloud"
 import { sayExpected, sayLeastSize, sayLongest } from "./sayFigures"
 import { sayLeft, sayNext } from "./sayLeft"
 import { askSignOff } from "./signOff"
+import { askWaiting } from "./speak"
 import { askStartOver } from "./startOver"
 import type { Turn } from "./Turn"
 
@@ -33,9 +35,17 @@ const ofItem = (turn: Turn, command: Command): boolean => {
   return true
 }
 
+/** A pause in the middle of a question: the question, or what waits for a yes, is put again after it. */
 const listen = (turn: Turn, on: boolean): void => {
-  turn.set({ listening: on, ...(!on && { question: null }) })
-  turn.say(on ? "Listening." : "I stopped taking notes. Say start listening when you want me.")
+  const { question, readBack } = turn.state
+  turn.set({ listening: on })
+  if (!on) {
+    if (ownQuestion(question?.kind)) turn.set({ question: null })
+    return turn.say("I stopped taking notes. Say start listening when you want me.")
+  }
+  turn.say("Listening.")
+  if (question) turn.say(question.words)
+  else if (readBack?.needsYes) askWaiting(turn, "Still open.")
 }
 
 /** Carries out one wish. */

@@ -1,6 +1,8 @@
 /** Keeps a warned value on purpose. That takes a reason, which stands in the record beside the finding. */
 
+import { sayItem } from "../interpret/sayItem"
 import { openWarnings, warningKey } from "../record/warningKey"
+import { capital } from "./capital"
 import type { Turn } from "./Turn"
 
 /** The warning of that key, else the one that was spoken last and still stands. */
@@ -43,5 +45,6 @@ export const keepWarning = (turn: Turn, reason: string, key?: string): void => {
   }
   turn.add({ type: "kept", warning: warningKey(finding), reason: reason.trim().slice(0, 500) })
   turn.set({ question: null, readBack: null })
-  turn.say(`Kept, with your reason: ${reason.trim()}. It stands in the record as a warning.`)
+  const name = finding.item ? `${capital(sayItem(finding.item))}. ` : ""
+  turn.say(`${name}Kept, with your reason: ${reason.trim()}. It stands in the record as a warning.`)
 }

@@ -33,7 +33,7 @@ const overRangeOf = (turn: Turn) =>
 
 const wordsFor = (turn: Turn, ask: Ask, candidates: readonly RecordedFact[], item: Item | null): string => {
   const isOfJob = candidates.some((one) => one.kind === "step_done" && ownerOfStep[one.value] !== undefined)
-  const name = item && !isOfJob ? `${capital(sayItem(item))}. ` : ""
+  const name = item && !isOfJob && !ofSupply.has(ask.kind) ? `${capital(sayItem(item))}. ` : ""
   if (ask.kind === "resistance" && overRangeOf(turn)) return `${name}Over range. More than what?`
   if (ask.kind === "step_done") {
     const steps = candidates.flatMap((one) => (one.kind === "step_done" ? [one.value] : []))
@@ -52,10 +52,14 @@ const bare = (fact: RecordedFact): RecordedFact => {
   return rest as RecordedFact
 }
 
+/** Kinds whose own words name the supply, whatever part is being talked about. */
+const ofSupply = new Set(["neutral_csa", "fuse_rating", "earthing_arrangement", "polarity"])
+
 /** Asks aloud, keeps the question open, and logs it. */
 export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[]): void => {
   // An over-range reading may be of the test leads, while another part is the one talked about.
-  const item = (ask.kind === "resistance" ? overRangeOf(turn)?.subject : undefined) ?? turn.state.item
+  const over = ask.kind === "resistance" ? overRangeOf(turn)?.subject : undefined
+  const item = over ?? (ofSupply.has(ask.kind) ? "supply" : turn.state.item)
   const candidates = candidatesOf(ask, item)
   const words = wordsFor(turn, ask, candidates, item)
   turn.add({ type: "asked", ask, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })

@@ -1,4 +1,5 @@
 /** Takes up a stored job again: the loop's state out of its log, and in a sentence or two where it was left. */
+import { isBond } from "../facts/Item"
 import { sayItem } from "../interpret/sayItem"
 import { awaitingYes, heldStep } from "../record/holding"
 import type { LogLine } from "../record/LogLine"
@@ -18,10 +19,14 @@ const sayWhere = (turn: Turn): string => {
   const last = record.entries.findLast((held) => held.withdrawn === null && held.fact.kind !== "service")
   const next = nextOf(record, item, turn.plan)
   if (!last) return "Nothing is on record yet."
-  const where = last.item && last.item !== "job" ? `You were at ${sayItem(last.item)}` : "You had begun"
-  const was = sayFacts([withoutSubject(last.fact)]).replace(/[.]$/, "")
+  // A bare value is taken for the part that was named last, even where nothing was said of it yet.
+  const at = item ?? last.item
+  const where = at && at !== "job" ? `You were at ${sayItem(at)}` : "You had begun"
+  const wasAt = last.item !== null && last.item !== at && isBond(last.item) ? `${sayItem(last.item)} ` : ""
+  const words = sayFacts([withoutSubject(last.fact)]).replace(/[.]$/, "")
+  const was = `${wasAt}${words.charAt(0).toLowerCase()}${words.slice(1)}`
   const then = next ? `next is ${sayItem(next.item)}, ${sayWanted(next.item, next.wanted)}` : "nothing is left"
-  return `${where}: ${was.charAt(0).toLowerCase()}${was.slice(1)} was last, ${then}.`
+  return `${where}: ${was} was last, ${then}.`
 }
 
 /** Says where the job was left, warns that what was dead may be live, and asks for what still waits. */

@@ -8,4 +8,4 @@ export const sayOpenWarnings = (count: number): string[] =>
 
 /** "And two more items.", of what was not named; nothing where all were. */
 export const sayMoreItems = (all: number, named: number): string[] =>
-  all > named ? [`And ${sayNumber(all - named)} more items.`] : []
+  all > named ? [`And ${sayNumber(all - named)} more ${all - named === 1 ? "item" : "items"}.`] : []

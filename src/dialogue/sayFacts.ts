@@ -1,5 +1,6 @@
 /** Several facts read back in one breath: the part is named once, then what was said of it. */
 import type { RecordedFact } from "../facts/Fact"
+import type { Item } from "../facts/Item"
 import { readBack } from "../interpret/readBack"
 import { sayItem } from "../interpret/sayItem"
 import { itemOf } from "../record/slotOf"
@@ -19,7 +20,10 @@ export const withoutSubject = (fact: RecordedFact): RecordedFact => {
 export const sayFacts = (facts: readonly RecordedFact[]): string => {
   const words: string[] = []
   let named: string | null = null
-  for (const fact of facts) {
+  // A part of which something is said further on is named there.
+  const isNamedLater = (part: Item, at: number) => facts.slice(at + 1).some((one) => itemOf(one) === part)
+  for (const [at, fact] of facts.entries()) {
+    if (fact.kind === "service" && isNamedLater(fact.value, at)) continue
     const isNamed = ("subject" in fact && !isSupplyLoop(fact)) || fact.kind === "service"
     const item = isNamed ? itemOf(fact) : null
     if (item !== null && item !== named) words.push(`${capital(sayItem(item))}.`)

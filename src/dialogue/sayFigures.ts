@@ -55,7 +55,8 @@ export const sayExpected = (turn: Turn, item: Item, situation: Situation): void 
   const { nominal, low, high } = band.value
   const rounded = (ohms: number) => sayNumber(Math.round(ohms * 100) / 100, 2)
   const fits = low < 0.005 ? `Anything up to ${rounded(high)}` : `From ${rounded(low)} to ${rounded(high)}`
-  turn.say(`${name}. It should show near ${rounded(nominal)}. ${fits} would fit.`)
+  const near = nominal < 0.005 ? `under ${rounded(0.01)}` : `near ${rounded(nominal)}`
+  turn.say(`${name}. It should show ${near}. ${fits} would fit.`)
 }
 
 /** A reading that much guidance takes for a whole bond; it is no limit, and the answer says so. */

@@ -8,6 +8,7 @@ import { signedFindings } from "../record/signedFindings"
 import { isKept } from "../record/warningKey"
 import { readyToSign } from "../rules/readyToSign"
 import { capital } from "./capital"
+import { askForPart } from "./homeless"
 import { askOwn } from "./ownQuestion"
 import { whatsLeft } from "./plan"
 import { sayMoreItems, sayOpenWarnings } from "./sayCounts"
@@ -43,6 +44,10 @@ const openPoints = (turn: Turn, most: number): { warned: string[]; left: string[
 export const askSignOff = (turn: Turn): void => {
   if (turn.state.record.signedOff) return turn.say("It is signed off already, and nothing was changed after that.")
   if (refused(turn)) return
+  if (turn.state.homeless) {
+    turn.say("Not yet. First this.")
+    return askForPart(turn)
+  }
   if (awaitingYes(turn.state.record).length > 0) return askWaiting(turn, "Not yet. First this.")
   const { warned, left } = openPoints(turn, mostThings)
   const notDone = left.length > 0 ? ["Not done.", ...left.slice(0, mostItems)] : []

@@ -2,51 +2,40 @@
  * What is said after something was written: warnings first, then the rest read back, then what still waits for a yes.
  */
 import type { RecordedFact } from "../facts/Fact"
-import type { Finding } from "../facts/Finding"
 import { isBond } from "../facts/Item"
 import { awaitingYes } from "../record/holding"
-import { isKept, isWarning, warningKey } from "../record/warningKey"
 import { cautionsFor } from "./cautions"
+import type { ReadBack } from "./DialogueState"
+import { askForPart } from "./homeless"
 import { sayFacts, withoutSubject } from "./sayFacts"
+import { entriesOf, freshWarnings, isReadByWarning, sayWarnings } from "./sayWarnings"
+import { settle } from "./settle"
 import type { Turn } from "./Turn"
 
 /** Ends every read-back that has to be answered. It does not hold the word that confirms it. */
 export const answerMe = "Is that it?"
-
-/** Warnings that were not spoken before. */
-const freshWarnings = (turn: Turn): Finding[] => {
-  const { record, checked } = turn.state
-  const spoken = new Set(record.warnings.map((one) => one.warning))
-  return checked.findings.filter(
-    (finding) => isWarning(finding) && !spoken.has(warningKey(finding)) && !isKept(record, finding),
-  )
-}
-
-/** Said with the first warning of a job only: after that the worker knows it. */
-const keepHint = "To leave one as it is, say keep it because, and the reason."
-
-const sayWarnings = (turn: Turn, fresh: readonly Finding[]): void => {
-  if (fresh.length === 0) return
-  const isFirst = turn.state.record.warnings.length === 0
-  turn.sound("warning")
-  for (const finding of fresh) turn.say(`Warning. ${finding.spoken}`, [warningKey(finding)])
-  if (isFirst) turn.say(keepHint)
-}
 
 const factsOf = (turn: Turn, entries: readonly string[]): RecordedFact[] =>
   entries.flatMap((entry) => turn.fact(entry) ?? [])
 
 /**
  * Reads back one older entry that still waits, so that no value is forgotten half accepted. Never in the breath of
- * another read-back: the answer could mean either.
+ * another read-back: the answer could mean either. `except` names entries that are being asked about otherwise.
  */
-export const askWaiting = (turn: Turn, lead = "And still open."): void => {
-  const waiting = awaitingYes(turn.state.record).filter((held) => !turn.written.includes(held.entry))
+export const askWaiting = (turn: Turn, lead = "And still open.", except: readonly string[] = []): void => {
+  const { question, homeless } = turn.state
+  if (homeless) return askForPart(turn)
+  // A value in doubt that was asked about is not dropped for one that can wait.
+  if (question && turn.state.doubt) return turn.say(question.words)
+  const waiting = awaitingYes(turn.state.record).filter(
+    ({ entry }) => !turn.written.includes(entry) && !except.includes(entry),
+  )
   const together = waiting.filter((held) => held.item === waiting[0]?.item)
   const last = together.at(-1)
   if (!last) return
   turn.say(`${lead} ${sayFacts(together.map((held) => held.fact))} ${answerMe}`)
   const entries = together.map((held) => held.entry)
+  settle(turn)
   turn.set({ readBack: { entries, main: last.entry, needsYes: true }, question: null })
 }
 
@@ -72,6 +61,11 @@ const factsAloud = (turn: Turn, entries: readonly string[]): RecordedFact[] => {
   return [...name, ...values.map(withoutSubject)]
 }
 
+const readBackOf = (entries: readonly string[]): ReadBack | null => {
+  const main = entries.at(-1)
+  return main === undefined ? null : { entries, main, needsYes: true }
+}
+
 /** Checks what was written in this turn, warns, and reads it back. */
 export const speakWritten = (turn: Turn): void => {
   turn.check()
@@ -80,7 +74,11 @@ export const speakWritten = (turn: Turn): void => {
   const fresh = freshWarnings(turn)
   sayWarnings(turn, fresh)
   const waiting = awaitingYes(record).filter((held) => written.includes(held.entry))
-  const warned = new Set(fresh.flatMap((finding) => finding.rests))
+  const warned = new Set(
+    record.entries
+      .filter((held) => written.includes(held.entry) && isReadByWarning(fresh, held))
+      .map((one) => one.entry),
+  )
   // The question for its limit names an over-range reading, so that nothing is asked twice in one breath.
   const isAskedNext = (entry: string) => turn.isDoubted && turn.fact(entry)?.value === null
   const plain = written.filter((entry) => !warned.has(entry) && !isAskedNext(entry))
@@ -94,5 +92,6 @@ export const speakWritten = (turn: Turn): void => {
   const main = waiting.at(-1)?.entry ?? written.at(-1)
   const entries = [...turn.challengeable]
   if (main) turn.set({ readBack: { entries, main, needsYes: waiting.length > 0 }, question: null })
+  else if (fresh.length > 0) turn.set({ readBack: readBackOf(entriesOf(turn, fresh.at(-1)!)) })
   if (fresh.length === 0) turn.sound("gotIt")
 }

@@ -6,7 +6,7 @@ import type { Answer, Fact, RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Command, Interpretation } from "../facts/Interpretation"
 import type { AcceptedHow, Origin } from "../record/LogLine"
-import { accept, answer, settle, undo } from "./answers"
+import { answer, undo } from "./answers"
 import { askFor } from "./askFor"
 import { carryOut } from "./carryOut"
 import { openingCaution } from "./cautions"
@@ -15,18 +15,21 @@ import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
 import type { DialogueState } from "./DialogueState"
 import type { Effect } from "./Effect"
-import { isEcho } from "./isEcho"
+import { echoOf } from "./echoOf"
+import { adopt, askForPart, letGo } from "./homeless"
+import { isSaidAgain } from "./isSaidAgain"
+import { askAgain, askOfPart, isWhereOf } from "./keepQuestion"
 import { keepWarning } from "./keepWarning"
 import { isOverdue } from "./loneWorker"
 import { ownQuestion } from "./ownQuestion"
 import { nextMissing } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
+import { remind } from "./remind"
 import { resume } from "./resume"
-import { askWaiting, sayCautions, speakWritten } from "./speak"
+import { accept, settle } from "./settle"
+import { sayCautions, speakWritten } from "./speak"
 import type { Tools } from "./Tools"
 import { Turn } from "./Turn"
-import { unansweredWarnings } from "./unanswered"
-import { withSubject } from "./withSubject"
 import { writeFacts } from "./writeFacts"
 
 export interface Stepped {
@@ -44,26 +47,6 @@ interface Source {
   heard: Heard | null
 }
 const byHand = (reason: string): Source => ({ origin: { by: "hand", reason }, heard: null })
-
-/** Facts that waited for a part join the part that is now named in answer to the question. */
-const adopt = (turn: Turn, facts: readonly RecordedFact[]): readonly RecordedFact[] => {
-  const { homeless, question } = turn.state
-  const part = facts.find((fact) => fact.kind === "service")
-  if (!homeless || !part) return facts
-  turn.set({ homeless: null })
-  if (question?.kind !== "service") return facts
-  return [
-    part,
-    ...homeless.facts.map((fact) => withSubject(fact, part.value)),
-    ...facts.filter((fact) => fact !== part),
-  ]
-}
-
-const askForPart = (turn: Turn): void => {
-  askFor(turn, "service", null)
-  const { question, homeless } = turn.state
-  if (question && homeless) turn.set({ question: { ...question, heard: homeless.heard } })
-}
 
 /** Naming a part and nothing else is met with the question that comes next for it. */
 const promptForPart = (turn: Turn, facts: readonly RecordedFact[]): boolean => {
@@ -96,7 +79,7 @@ const write = (turn: Turn, facts: readonly RecordedFact[], source: Source, doubt
   if (turn.state.homeless) askForPart(turn)
 }
 
-const isAside = (act: Answer | Command) =>
+const isNoNews = (act: Answer | Command) =>
   act.kind === "repeat" || act.kind === "stop_listening" || act.kind === "start_listening"
 
 /** Goes on with something else: a read-back ends, and a question of the loop's own falls, so that no later yes meets it. */
@@ -109,13 +92,19 @@ const goOn = (turn: Turn, command: Command | null): void => {
 /** Works through one interpretation: answers first, then facts, then a doubt, then a command. */
 const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, source: Source): void => {
   const { origin, heard } = source
+  const before = turn.state
   const answers = reading.facts.filter(isAnswer)
   const facts = reading.facts.filter(isRecorded)
-  const goesOn = answers.length === 0 && (facts.length > 0 || (reading.command !== null && !isAside(reading.command)))
+  const goesOn = answers.length === 0 && (facts.length > 0 || (reading.command !== null && !isNoNews(reading.command)))
   if (goesOn) goOn(turn, reading.command)
+  turn.hasMore = facts.length > 0 || reading.ask !== null || reading.command !== null
   for (const one of answers) answer(turn, one, how, origin, heard)
   turn.written.length = 0
-  if (facts.length > 0) write(turn, facts, source, reading.ask !== null)
+  const isWhere = reading.ask === null && isWhereOf(before, facts)
+  if (facts.length > 0) write(turn, facts, source, reading.ask !== null || isWhere)
+  if (isWhere) askOfPart(turn, before)
+  const isAside = facts.length > 0 && answers.length === 0 && facts.every((fact) => fact.kind === "note")
+  if (isAside && !reading.ask) askAgain(turn, before)
   if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [])
   if (reading.command) carryOut(turn, reading.command)
 }
@@ -141,12 +130,15 @@ const answersCheckIn = (turn: Turn, reading: Interpretation): boolean => {
 
 const onHeard = (turn: Turn, heard: Heard): void => {
   const before = turn.state
-  if (heard.engine !== "typed" && isEcho(before.lastSentences, heard.text)) return
+  const echo = heard.engine === "typed" ? null : echoOf(before.lastSentences, heard.text)
+  if (echo === "whole") return
   const reading = turn.tools.interpret(heard, contextOf(before, turn.at))
+  if (echo === "part" && !isSaidAgain(before, reading.facts.filter(isRecorded))) return
   const empty = reading.facts.length === 0 && !reading.ask && !reading.command
   turn.set({ lastHeard: { text: heard.text, understood: !empty } })
   if (before.question?.kind === "keep_reason" && empty && heard.engine === "typed") return keepWarning(turn, heard.text)
   if (empty) return
+  turn.set({ lastSentences: [] })
   const isAsked = isOverdue(before.loneWorker)
   if (!before.listening && !isAsked && reading.command?.kind !== "start_listening") return
   turn.add({ type: "heard", heard })
@@ -189,31 +181,21 @@ const onOpened = (turn: Turn, event: Extract<DialogueEvent, { type: "opened" }>)
 /** The job is put away by hand. */
 const onLeft = (turn: Turn): void => {
   settle(turn)
+  letGo(turn)
   endChecks(turn)
   turn.add({ type: "put_away" })
-}
-
-/** How often the worker is reminded, in silence, before what waits is left to the screen and to "what's left". */
-export const mostReminders = 3
-
-/** Warnings that nobody answered are said again; then readings that still wait for a yes. */
-const onWaited = (turn: Turn): void => {
-  const { reminders } = turn.state
-  if (reminders >= mostReminders || !turn.state.listening || isOverdue(turn.state.loneWorker)) return
-  const warning = unansweredWarnings(turn.state)[0]
-  if (warning) {
-    turn.sound("warning")
-    turn.say(`Warning again. ${warning.spoken}`)
-  } else askWaiting(turn)
-  turn.set({ reminders: reminders + 1 })
 }
 
 /** What needs no open job. */
 const needsNoJob = new Set<DialogueEvent["type"]>(["opened", "resumed", "preferred"])
 
+/** What was said before a hand acted can no longer be heard. */
+const isByHand = new Set<DialogueEvent["type"]>(["tapped", "entered", "chose"])
+
 const handle = (turn: Turn, event: DialogueEvent): void => {
   if (turn.state.job === null && !needsNoJob.has(event.type)) return
   if (event.type !== "waited" && event.type !== "ticked") turn.set({ reminders: 0 })
+  if (isByHand.has(event.type)) turn.set({ lastSentences: [] })
   switch (event.type) {
     case "opened":
       return onOpened(turn, event)
@@ -234,7 +216,7 @@ const handle = (turn: Turn, event: DialogueEvent): void => {
     case "left":
       return onLeft(turn)
     case "waited":
-      return onWaited(turn)
+      return remind(turn)
     case "ticked":
       return askAfter(turn)
     case "preferred":

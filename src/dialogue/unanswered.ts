@@ -10,6 +10,10 @@ export const unansweredWarnings = ({ record, checked }: DialogueState): Finding[
   return openWarnings(record, checked.findings).filter((finding) => silent.has(warningKey(finding)))
 }
 
+/** Whether something waits for a yes or a part that the warning is not about. */
+export const waitsBeside = ({ record, homeless }: DialogueState, warning: Finding): boolean =>
+  homeless !== null || awaitingYes(record).some((held) => !warning.rests.includes(held.entry))
+
 /** Whether a reminder is due once it has been quiet for a while. */
 export const isWaitedFor = (state: DialogueState): boolean =>
-  unansweredWarnings(state).length > 0 || awaitingYes(state.record).length > 0
+  unansweredWarnings(state).length > 0 || awaitingYes(state.record).length > 0 || state.homeless !== null

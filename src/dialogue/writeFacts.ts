@@ -5,15 +5,18 @@
 import type { RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Item } from "../facts/Item"
-import { heldIn } from "../record/holding"
+import { heldFact, heldIn } from "../record/holding"
 import type { Draft, Origin } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { itemOf, slotOf } from "../record/slotOf"
 import { stampLine } from "../record/stampLine"
 import { toSituation } from "../record/toSituation"
 import { isWarning } from "../record/warningKey"
+import { keepHomeless } from "./homeless"
 import { needsYes } from "./needsYes"
+import { sayFacts } from "./sayFacts"
 import type { Turn } from "./Turn"
+import { withdraw } from "./withdraw"
 import { withSubject } from "./withSubject"
 
 /** Whether the value sets off a warning of its own, which the worker then has to answer. */
@@ -35,7 +38,21 @@ const gainsays = (turn: Turn, fact: RecordedFact): boolean =>
 /** That somebody works live is no value to be confirmed: its stop is answered by making it dead. */
 const isLiveWork = (fact: RecordedFact) => fact.kind === "step_done" && fact.value === "working_live"
 
+/**
+ * A value of a part that was said not to be here: the part is here after all, so the survey is taken back, aloud. Left
+ * standing, it would keep that part out of everything that is still to do.
+ */
+const takeBackAbsence = (turn: Turn, fact: RecordedFact): boolean => {
+  const item = itemOf(fact)
+  const absence = item === null ? undefined : heldFact(turn.state.record, item, "survey")
+  if (absence?.fact.value !== "not_here" || ["survey", "service", "note", "time"].includes(fact.kind)) return false
+  withdraw(turn, [absence.entry], "denied")
+  turn.say(`Taken back. ${sayFacts([absence.fact])}`)
+  return true
+}
+
 const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard | null): void => {
+  const isHereAfterAll = takeBackAbsence(turn, fact)
   const replaced = heldIn(turn.state.record, slotOf(fact, ""))
   const draft = {
     type: "entry",
@@ -46,7 +63,7 @@ const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard |
   } as const
   const entry = turn.add({
     ...draft,
-    needsYes: draft.needsYes || gainsays(turn, fact) || (!isLiveWork(fact) && wouldWarn(turn, draft)),
+    needsYes: draft.needsYes || isHereAfterAll || gainsays(turn, fact) || (!isLiveWork(fact) && wouldWarn(turn, draft)),
   })
   turn.written.push(entry)
   if (origin.by === "hand") turn.add({ type: "accepted", entry, how: "tapped" })
@@ -74,5 +91,5 @@ export const writeFacts = (turn: Turn, facts: readonly RecordedFact[], origin: O
   if (isClosed) turn.set({ item: turn.itemBefore })
   const homeless = placed.filter((fact) => itemOf(fact) === null)
   const from = origin.by === "voice" ? origin.heard : []
-  if (homeless.length > 0) turn.set({ homeless: { facts: homeless, heard: from } })
+  if (homeless.length > 0) keepHomeless(turn, homeless, from)
 }

@@ -43,10 +43,14 @@ const changeWarning = (
 })
 
 const addWarnings = (record: JobRecord, line: Extract<LogLine, { type: "said" }>): JobRecord => {
-  const fresh = line.warns.filter((warning) => !record.warnings.some((one) => one.warning === warning))
-  if (fresh.length === 0) return record
-  const spoken = fresh.map((warning) => ({ warning, said: line.words, answered: null, kept: null }))
-  return { ...record, warnings: [...record.warnings, ...spoken] }
+  const { warns, words: said } = line
+  if (warns.length === 0) return record
+  // A warning that comes back after it was put right has to be answered anew; a reason that was given stays.
+  const again = record.warnings.map((one) =>
+    warns.includes(one.warning) && one.kept === null ? { ...one, said, answered: null } : one,
+  )
+  const fresh = warns.filter((warning) => !record.warnings.some((one) => one.warning === warning))
+  return { ...record, warnings: [...again, ...fresh.map((warning) => ({ warning, said, answered: null, kept: null }))] }
 }
 
 const everyAfter = (record: JobRecord, line: Extract<LogLine, { type: "check_in" }>): number | null => {

@@ -9,10 +9,14 @@ import { Dialogue, replay } from "./runDialogue"
 const folder = import.meta.dirname
 const files = readdirSync(folder).filter((file) => file.endsWith(".yaml"))
 
-test.each(files)("%s", (file) => {
-  const path = join(folder, file)
-  const dialogue = Dialogue.parse(parse(readFileSync(path, "utf8")))
-  const came = replay(dialogue, realTools())
-  if (process.env.ACCEPT) writeFileSync(path, stringify(came, { lineWidth: 120 }))
-  else expect(came).toEqual(dialogue)
-})
+test.each(files)(
+  "%s",
+  (file) => {
+    const path = join(folder, file)
+    const dialogue = Dialogue.parse(parse(readFileSync(path, "utf8")))
+    const came = replay(dialogue, realTools())
+    if (process.env.ACCEPT) writeFileSync(path, stringify(came, { lineWidth: 120 }))
+    else expect(came).toEqual(dialogue)
+  },
+  30_000,
+)

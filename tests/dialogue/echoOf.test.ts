@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import { expect, test } from "vitest"
 import { parse } from "yaml"
-import { isEcho } from "../../src/dialogue/isEcho"
+import { echoOf } from "../../src/dialogue/echoOf"
 import { step } from "../../src/dialogue/step"
 import type { Tools } from "../../src/dialogue/Tools"
 import type { Heard } from "../../src/facts/Heard"
@@ -41,13 +41,13 @@ test.each(dialogues)("%s: every answer fed back as heard leaves the record as it
 })
 
 test.each([
-  ["Water. Nought point nought five ohms. Is that it?", "yes", false],
-  ["Water. Nought point nought five ohms. Is that it?", "nought point nought five", false],
-  ["Water. Nought point nought five ohms. Is that it?", "water nought point nought five ohms is that it", true],
-  ["Water. Nought point nought five ohms. Is that it?", "nought point nought five ohms", true],
-  ["Water. Ten square.", "water ten square", true],
-  ["Water. Ten square.", "ten square", false],
-  ["", "ten square", false],
+  ["Water. Nought point nought five ohms. Is that it?", "yes", null],
+  ["Water. Nought point nought five ohms. Is that it?", "nought point nought five", null],
+  ["Water. Nought point nought five ohms. Is that it?", "water nought point nought five ohms is that it", "whole"],
+  ["Water. Nought point nought five ohms. Is that it?", "nought point nought five ohms", "part"],
+  ["Water. Ten square.", "water ten square", "whole"],
+  ["Water. Ten square.", "ten square", null],
+  ["", "ten square", null],
 ])("after %j, %j is an echo: %s", (said, words, echo) => {
-  expect(isEcho([said], words)).toBe(echo)
+  expect(echoOf([said], words)).toBe(echo)
 })

@@ -13,11 +13,14 @@ const plain = (words: string) =>
     .replace(/\s+/g, " ")
     .trim()
 
-/** `said` holds the sentences that the app said last; `heard` is what an ear made of the sound since. */
-export const isEcho = (said: readonly string[], heard: string): boolean => {
+/**
+ * `said` holds the sentences that the app said last; `heard` is what an ear made of the sound since. A part of a sentence
+ * may also be the worker's own words, where he says again what was taken back: the loop decides.
+ */
+export const echoOf = (said: readonly string[], heard: string): "whole" | "part" | null => {
   const words = plain(heard)
-  if (words === "") return false
+  if (words === "") return null
   const all = plain(said.join(" "))
-  const isWhole = all === words || said.some((sentence) => plain(sentence) === words)
-  return isWhole || (words.split(" ").length >= leastWords && all.includes(words))
+  if (all === words || said.some((sentence) => plain(sentence) === words)) return "whole"
+  return words.split(" ").length >= leastWords && all.includes(words) ? "part" : null
 }

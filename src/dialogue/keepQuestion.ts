@@ -1,0 +1,36 @@
+/** Questions that outlive a sentence which was not their answer: after a note, and after a part was named for them. */
+import type { RecordedFact } from "../facts/Fact"
+import { sayItem } from "../interpret/sayItem"
+import { capital } from "./capital"
+import type { DialogueState } from "./DialogueState"
+import { ownQuestion } from "./ownQuestion"
+import { askWaiting } from "./speak"
+import type { Turn } from "./Turn"
+import { withSubject } from "./withSubject"
+
+/** A note is an aside: the question that stood, or the value that waited for a yes, is put again after it. */
+export const askAgain = (turn: Turn, { question, doubt, readBack }: DialogueState): void => {
+  if (question && !ownQuestion(question.kind)) {
+    turn.set({ question, doubt })
+    turn.say(question.words)
+  } else if (readBack?.needsYes) askWaiting(turn, "Still open.")
+}
+
+/** A part that is named in answer to a doubt without one: the doubt stays open, now of that part. */
+export const isWhereOf = ({ question, doubt }: DialogueState, facts: readonly RecordedFact[]): boolean =>
+  doubt !== null &&
+  question !== null &&
+  question.item === null &&
+  question.kind !== "service" &&
+  facts.length > 0 &&
+  facts.every((fact) => fact.kind === "service")
+
+/** The same doubt again, with the name of the part. */
+export const askOfPart = (turn: Turn, { question, doubt }: DialogueState): void => {
+  const { item } = turn.state
+  if (!question || !item) return
+  const words = `${capital(sayItem(item))}. ${question.words}`
+  const candidates = question.candidates.map((one) => withSubject(one, item))
+  turn.say(words)
+  turn.set({ question: { ...question, item, words, candidates }, doubt })
+}
