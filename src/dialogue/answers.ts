@@ -4,6 +4,7 @@ import type { Heard } from "../facts/Heard"
 import { sayNumber } from "../facts/sayNumber"
 import { unitFor } from "../facts/unitOf"
 import { sayItem } from "../interpret/sayItem"
+import { sayKind } from "../interpret/sayKind"
 import { heldIn } from "../record/holding"
 import type { Held } from "../record/JobRecord"
 import type { AcceptedHow, Origin } from "../record/LogLine"
@@ -64,6 +65,10 @@ const sayBack = (turn: Turn, gone: readonly Held[]): string => {
   return before.length > 0 ? ` It is back to: ${sayFacts(before.map((held) => held.fact))}` : ""
 }
 
+/** Whether it had taken the place of an earlier value that was said to be wrong. */
+const isRepaired = (turn: Turn, { slot, seq }: Held): boolean =>
+  turn.state.record.entries.some((one) => one.slot === slot && one.seq < seq && one.withdrawn === "denied")
+
 const deny = (turn: Turn): void => {
   const { question, readBack } = turn.state
   if (question?.kind === "read_on") return stopReading(turn)
@@ -82,8 +87,9 @@ const deny = (turn: Turn): void => {
   turn.set({ readBack: null })
   turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}${sayBack(turn, gone)}`)
   speakWritten(turn)
-  const last = gone.at(-1)
-  if (gone.length === 1 && last) askFor(turn, last.fact.kind, last.item)
+  const [value, ...more] = gone.filter((held) => held.fact.kind !== "service")
+  if (value && more.length === 0) askFor(turn, value.fact.kind, value.item)
+  else if (!value && gone.length > 0) askFor(turn, "service", null)
 }
 
 /** The part was wrong: what was just read back moves to the right one. */
@@ -91,7 +97,10 @@ const movePart = (turn: Turn, item: string, origin: Origin, heard: Heard | null)
   const entries = turn.state.readBack?.entries ?? []
   const gone = withdraw(turn, entries, "denied")
   const back = sayBack(turn, gone)
+  const left = gone.filter((held) => isRepaired(turn, held) && !heldIn(turn.state.record, held.slot))
   if (back) turn.say(back.trim())
+  for (const { item: was, fact } of left)
+    if (was) turn.say(`${capital(sayItem(was))}: no ${sayKind(fact.kind)} stands.`)
   const moved = gone
     .map((held) => held.fact)
     .filter((fact) => fact.kind !== "service")
@@ -114,7 +123,7 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
     askFor(turn, field, item)
     return
   }
-  const { subject: _s, ...bare } = parsed.data as RecordedFact & { subject?: string }
+  const { subject: _said, ...bare } = parsed.data as RecordedFact & { subject?: string }
   const fact = withSubject(bare as RecordedFact, item)
   const wrong = heldIn(turn.state.record, slotOf(fact, ""))
   const others = (turn.state.readBack?.entries ?? []).filter((entry) => entry !== wrong?.entry)
@@ -135,11 +144,8 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
 const mostUndone = 10
 
 /** A value that had taken the place of one that was wrong leaves nothing behind: the wrong one does not come back. */
-const sayEmptied = (turn: Turn, gone: readonly Held[]): string => {
-  const isRepaired = ({ slot, seq }: Held) =>
-    turn.state.record.entries.some((one) => one.slot === slot && one.seq < seq)
-  return gone.length === 1 && gone.some(isRepaired) ? " Nothing stands in its place." : ""
-}
+const sayEmptied = (turn: Turn, gone: readonly Held[]): string =>
+  gone.length === 1 && gone.some((held) => isRepaired(turn, held)) ? " Nothing stands in its place." : ""
 
 /** "Scratch that" of a sentence that wrote nothing yet: what it left open is let go, and no older entry is touched. */
 const undoUnwritten = (turn: Turn): boolean => {
@@ -161,13 +167,15 @@ export const undo = (turn: Turn, entry?: string, count = 1): void => {
   const standing = turn.state.record.entries.filter((held) => held.withdrawn === null)
   const named = entry === undefined ? standing.slice(-count) : standing.filter((held) => held.entry === entry)
   if (count > mostUndone) return turn.say(`I take back no more than ${sayNumber(mostUndone)} at once.`)
-  turn.set({ readBack: null, question: null, doubt: null })
+  turn.set({ question: null, doubt: null })
   if (named.length === 0) return turn.say("There is nothing to undo.")
   const gone = withdraw(
     turn,
     named.map((held) => held.entry),
     "undone",
   )
+  // The rest of what was read back with it was not challenged.
+  settle(turn)
   const back = sayBack(turn, gone) || sayEmptied(turn, gone)
   const short = gone.length < count ? " There was no more." : ""
   turn.say(`Undone. ${sayFacts(gone.map((held) => held.fact))}${back}${short}`)

@@ -1,6 +1,7 @@
 /** Questions that outlive a sentence which was not their answer: after a note, and after a part was named for them. */
 import type { RecordedFact } from "../facts/Fact"
 import { sayItem } from "../interpret/sayItem"
+import { sayKind } from "../interpret/sayKind"
 import { capital } from "./capital"
 import type { DialogueState } from "./DialogueState"
 import { ownQuestion } from "./ownQuestion"
@@ -14,6 +15,17 @@ export const askAgain = (turn: Turn, { question, doubt, readBack }: DialogueStat
     turn.set({ question, doubt })
     turn.say(question.words)
   } else if (readBack?.needsYes) askWaiting(turn, "Still open.")
+}
+
+/**
+ * A value in doubt that is neither answered nor asked about any more: what is written next closes its question. Empty
+ * where nothing is dropped.
+ */
+export const sayDropped = ({ question, doubt }: DialogueState, facts: readonly RecordedFact[]): string => {
+  const isValue = question?.candidates.some((one) => "unit" in one || one.kind === "earthing_arrangement")
+  if (!question || !doubt || !isValue || facts.some((fact) => fact.kind === question.kind)) return ""
+  const name = question.item && question.item !== "supply" ? `${capital(sayItem(question.item))}: ` : ""
+  return capital(`${name}no ${sayKind(question.kind)} taken down.`)
 }
 
 /** A part that is named in answer to a doubt without one: the doubt stays open, now of that part. */

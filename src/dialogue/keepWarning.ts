@@ -22,8 +22,9 @@ export const keepWarning = (turn: Turn, reason: string, key?: string): void => {
     turn.say("No warning is open.")
     return
   }
+  const name = finding.item ? `${capital(sayItem(finding.item))}. ` : ""
   if (reason.trim() === "") {
-    const words = "Why is it kept? Say keep it because, and the reason."
+    const words = `${name}Why is it kept? Say keep it because, and the reason.`
     turn.say(words)
     turn.set({
       question: {
@@ -45,6 +46,5 @@ export const keepWarning = (turn: Turn, reason: string, key?: string): void => {
   }
   turn.add({ type: "kept", warning: warningKey(finding), reason: reason.trim().slice(0, 500) })
   turn.set({ question: null, readBack: null })
-  const name = finding.item ? `${capital(sayItem(finding.item))}. ` : ""
   turn.say(`${name}Kept, with your reason: ${reason.trim()}. It stands in the record as a warning.`)
 }

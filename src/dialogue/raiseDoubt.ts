@@ -4,13 +4,14 @@
  */
 import { RecordedFact } from "../facts/Fact"
 import type { Ask } from "../facts/Interpretation"
-import type { Item } from "../facts/Item"
+import { type Item, isBond } from "../facts/Item"
 import { ownerOfStep } from "../facts/ownerOfStep"
 import { unitFor } from "../facts/unitOf"
 import { readBack } from "../interpret/readBack"
 import { sayItem } from "../interpret/sayItem"
 import { sayKind } from "../interpret/sayKind"
 import { sayStep } from "../interpret/sayStep"
+import { itemOf } from "../record/slotOf"
 import { capital } from "./capital"
 import { sayApart } from "./sayApart"
 import { answerMe } from "./speak"
@@ -55,11 +56,23 @@ const bare = (fact: RecordedFact): RecordedFact => {
 /** Kinds whose own words name the supply, whatever part is being talked about. */
 const ofSupply = new Set(["neutral_csa", "fuse_rating", "earthing_arrangement", "polarity"])
 
-/** Asks aloud, keeps the question open, and logs it. */
-export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[]): void => {
+/**
+ * The part that a doubt is about, since it does not say so itself. Where several were named in one breath it is the one
+ * of which nothing was understood; where that cannot be told, it is none, and the part is asked for after the value.
+ */
+const partOf = (turn: Turn, facts: readonly RecordedFact[]): Item | null => {
+  const named = [...new Set(facts.flatMap((fact) => itemOf(fact) ?? []))].filter(isBond)
+  if (named.length < 2) return turn.state.item
+  const empty = named.filter((part) => facts.every((fact) => fact.kind === "service" || itemOf(fact) !== part))
+  return empty.length === 1 ? empty[0]! : null
+}
+
+/** `facts` are what the same sentence wrote. Asks aloud, keeps the question open, and logs it. */
+export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[], facts: readonly RecordedFact[]): void => {
   // An over-range reading may be of the test leads, while another part is the one talked about.
   const over = ask.kind === "resistance" ? overRangeOf(turn)?.subject : undefined
-  const item = over ?? (ofSupply.has(ask.kind) ? "supply" : turn.state.item)
+  const item = over ?? (ofSupply.has(ask.kind) ? "supply" : partOf(turn, facts))
+  if (item !== "supply" && item !== over) turn.set({ item })
   const candidates = candidatesOf(ask, item)
   const words = wordsFor(turn, ask, candidates, item)
   turn.add({ type: "asked", ask, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })

@@ -85,7 +85,8 @@ export const speakWritten = (turn: Turn): void => {
   const asks = waiting.some((held) => plain.includes(held.entry))
   // A warning names its part, so a part that came with a warned value is not said again.
   const isNews = fresh.length === 0 || plain.some((entry) => turn.fact(entry)?.kind !== "service")
-  const aloud = factsAloud(turn, plain)
+  if (turn.aside) turn.say(turn.aside)
+  const aloud = factsAloud(turn, plain).filter((fact) => !turn.isDoubted || fact.kind !== "service")
   if (aloud.length > 0 && isNews) turn.say(`${sayFacts(aloud)}${asks ? ` ${answerMe}` : ""}`)
   sayCautions(turn, written)
   turn.challengeable.push(...written)

@@ -18,7 +18,7 @@ import type { Effect } from "./Effect"
 import { echoOf } from "./echoOf"
 import { adopt, askForPart, letGo } from "./homeless"
 import { isSaidAgain } from "./isSaidAgain"
-import { askAgain, askOfPart, isWhereOf } from "./keepQuestion"
+import { askAgain, askOfPart, isWhereOf, sayDropped } from "./keepQuestion"
 import { keepWarning } from "./keepWarning"
 import { isOverdue } from "./loneWorker"
 import { ownQuestion } from "./ownQuestion"
@@ -101,11 +101,13 @@ const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, source: Sour
   for (const one of answers) answer(turn, one, how, origin, heard)
   turn.written.length = 0
   const isWhere = reading.ask === null && isWhereOf(before, facts)
+  const isAside = facts.length > 0 && answers.length === 0 && facts.every((fact) => fact.kind === "note")
+  if (answers.length === 0 && !isWhere && !isAside) turn.aside = sayDropped(before, facts)
   if (facts.length > 0) write(turn, facts, source, reading.ask !== null || isWhere)
   if (isWhere) askOfPart(turn, before)
-  const isAside = facts.length > 0 && answers.length === 0 && facts.every((fact) => fact.kind === "note")
   if (isAside && !reading.ask) askAgain(turn, before)
-  if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [])
+  if (reading.ask?.kind === "keep_reason") keepWarning(turn, "")
+  else if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [], facts)
   if (reading.command) carryOut(turn, reading.command)
 }
 
