@@ -27,6 +27,7 @@ const homeOf: Record<string, string[]> = {
   "chrono-node": ["interpret", "search"],
   "@tanstack/react-virtual": ["app"],
   soundswallower: ["speech"],
+  mediabunny: ["speech"],
   dexie: ["record"],
   pdfkit: ["exports"],
   fontkit: ["exports"],

@@ -1,10 +1,12 @@
 /** The ear in use, on the microphone or on the sample recording, with what the screen shows of it. */
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { Heard } from "../facts/Heard"
-import type { EarState, Listener } from "../speech/Listener"
+import type { EarState, Listener, UtteranceSound } from "../speech/Listener"
 
 export interface EarHooks {
   heard(heard: Heard): void
+  /** The sound of an utterance, just before the utterance itself. */
+  sound(heard: string, sound: UtteranceSound): void
   changed(): void
   trouble(because: string): void
   /** One utterance was lost; the ear goes on. The words are fit to be spoken. */
@@ -73,6 +75,9 @@ export class Ear {
     return {
       heard: (heard: Heard) => {
         if (isCurrent()) this.hooks.heard(heard)
+      },
+      sound: (heard: string, sound: UtteranceSound) => {
+        if (isCurrent()) this.hooks.sound(heard, sound)
       },
       state: (state: EarState) => {
         if (isCurrent()) this.set(state)

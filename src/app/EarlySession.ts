@@ -9,6 +9,7 @@ import type { Speaker } from "../speech/Speaker"
 import { noBackup } from "./backup/BackupState"
 import type { Session, SessionView } from "./Session"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
+import type { SoundShelf } from "./sound/SoundShelf"
 
 export interface EarlyParts {
   store: Store
@@ -46,6 +47,10 @@ class EarlySession implements Session {
     choose: () => this.hand((session) => session.backup.choose()),
     wake: () => this.hand((session) => session.backup.wake()),
     stop: () => this.hand((session) => session.backup.stop()),
+  }
+  readonly sound: SoundShelf = {
+    sum: () => this.rest.then(({ sound }) => sound.sum()),
+    clear: () => this.rest.then(({ sound }) => sound.clear()),
   }
   private readonly listeners = new Set<() => void>()
   private readonly rest: Promise<Session>

@@ -27,8 +27,8 @@ const byHand: readonly DialogueEvent["type"][] = ["resumed", "tapped", "entered"
 
 export interface LoopHooks {
   changed(): void
-  /** Lines of this job are on disk. */
-  stored(job: string): void
+  /** These lines are on disk. */
+  stored(lines: readonly LogLine[]): void
   /** The store refused; the words are for the worker. */
   trouble(because: string): void
   expect(effect: Extract<Effect, { do: "expect" }>): void
@@ -114,7 +114,7 @@ export class Loop {
         return
       }
     }
-    if (lines[0]) this.hooks.stored(lines[0].job)
+    if (lines.length > 0) this.hooks.stored(lines)
     this.state = state
     this.hooks.changed()
     for (const effect of effects) this.obey(effect)

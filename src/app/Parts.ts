@@ -9,6 +9,8 @@ import type { Backup } from "./backup/Backup"
 import type { JobLead } from "./device/JobLead"
 import type { JobNews } from "./device/JobNews"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
+import type { SoundKeeper } from "./sound/SoundKeeper"
+import type { SoundShelf } from "./sound/SoundShelf"
 
 export interface Parts {
   store: Store
@@ -21,6 +23,9 @@ export interface Parts {
   settings: SettingsKeeper
   /** Copies of the job files in a folder; none for practice. */
   backup?: ((trouble: (because: string) => void) => Backup) | undefined
+  sound: SoundShelf
+  /** Keeps the sound of what is said; null where none is ever kept. */
+  keeper: SoundKeeper | null
   /** While on, what is said is as loud as the device can. */
   speakLoud(on: boolean): void
   /** The ear on the microphone. */

@@ -10,6 +10,7 @@ import type { EarState } from "../speech/Listener"
 import type { BackupControl, BackupState } from "./backup/BackupState"
 import type { SharedFile } from "./Sharing"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
+import type { SoundShelf } from "./sound/SoundShelf"
 
 /** A plain sentence for the worker, such as a refused microphone. `trouble` stays until it is put right. */
 export interface Notice {
@@ -56,6 +57,8 @@ export type Unstamped<Event = DialogueEvent> = Event extends DialogueEvent ? Omi
 export interface Session {
   readonly settings: SettingsKeeper
   readonly backup: BackupControl
+  /** The sound that is kept on this device. */
+  readonly sound: SoundShelf
   subscribe(changed: () => void): () => void
   /** The same object until something changes. */
   snapshot(): SessionView

@@ -16,10 +16,12 @@ import type { Parts } from "./Parts"
 import type { Session, SessionView } from "./Session"
 import { preferenceKeys, preferencesOf } from "./settings/Settings"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
+import type { SoundShelf } from "./sound/SoundShelf"
 
 class LiveSession implements Session {
   readonly settings: SettingsKeeper
   readonly backup: Copies
+  readonly sound: SoundShelf
   private readonly listeners = new Set<() => void>()
   private readonly voice: HalfDuplex
   private readonly ear: Ear
@@ -35,6 +37,7 @@ class LiveSession implements Session {
 
   constructor(private readonly parts: Parts) {
     this.settings = parts.settings
+    this.sound = parts.sound
     this.shelf = new JobShelf(parts.store, this.board, parts.now)
     const trouble = (because: string) => this.board.put("trouble", because)
     const changed = () => this.changed()
@@ -45,7 +48,13 @@ class LiveSession implements Session {
         { do: "sound", sound: "sayAgain" },
         { do: "say", words: because },
       ])
-    this.ear = new Ear({ changed, trouble, stumbled, heard: (heard) => this.take(heard) })
+    this.ear = new Ear({
+      changed,
+      trouble,
+      stumbled,
+      heard: (heard) => this.take(heard),
+      sound: (heard, sound) => parts.keeper?.hear(heard, sound),
+    })
     this.voice = new HalfDuplex(parts.speaker, {
       trouble,
       saying: (words) => this.hearMyself(words),
@@ -61,11 +70,13 @@ class LiveSession implements Session {
       prefer: (preferences) => this.settings.change(preferences),
       alarm: (on) => this.soundAlarm(on),
       leave: () => this.putAway(),
-      stored: (job) => {
+      stored: (lines) => {
         parts.lead.grew()
-        this.backup.grew(job)
+        this.backup.grew(lines[0]!.job)
+        parts.keeper?.keep(lines)
       },
     })
+    parts.keeper?.watch((because) => this.tellTrouble(because))
     this.settings.subscribe(() => this.followSettings())
     parts.watch?.((jobs) => {
       if (this.role === "leads") for (const job of jobs) void this.loop.catchUp(job).then(() => this.backup.grew(job))
@@ -129,7 +140,7 @@ class LiveSession implements Session {
   startLesson: Session["startLesson"] = async () => {
     void this.voice.wake()
     const store = await createLessonStore(this.parts.now())
-    const practice = { store, lead: leadAlone, sample: null, backup: undefined, isPractice: true }
+    const practice = { store, lead: leadAlone, sample: null, backup: undefined, keeper: null, isPractice: true }
     return new LiveSession({ ...this.parts, ...practice })
   }
 
@@ -257,7 +268,7 @@ class LiveSession implements Session {
   private take(heard: Heard): void {
     if (this.phase !== "job" || this.role === "follows") return
     this.words.hear(heard)
-    void this.loop.take({ type: "heard", heard })
+    void this.loop.take({ type: "heard", heard }).then(() => this.parts.keeper?.forget(heard.id))
   }
 
   private putAway(): void {
@@ -277,6 +288,11 @@ class LiveSession implements Session {
     const now = this.loop.state.preferences
     const isNew = preferenceKeys.some((key) => preferences[key] !== now[key])
     if (isNew && this.phase === "job" && this.role === "leads") void this.loop.take({ type: "preferred", preferences })
+  }
+
+  private tellTrouble(because: string): void {
+    this.board.put("trouble", because)
+    void this.voice.speak([{ do: "say", words: because }])
   }
 
   private soundAlarm(on: boolean): void {

@@ -2,7 +2,9 @@
 import { v7 } from "uuid"
 import type { Tools } from "../dialogue/Tools"
 import { createInterpreter, type Interpreter } from "../interpret/createInterpreter"
+import { dropOldestSound } from "../record/dropOldestSound"
 import { createIndexedDbStore } from "../record/indexedDbStore"
+import { pageDatabase } from "../record/JobsDatabase"
 import type { Store } from "../record/Store"
 import { createChecker } from "../rules/createChecker"
 import { findPack } from "../rules/packs"
@@ -33,6 +35,16 @@ export const createTools = () => {
   return { interpreter, tools }
 }
 
-/** All sides write rows, so that the office's list is right whichever of them wrote last, and tell the others. */
-export const createStore = ({ check }: Tools, news: JobNews = createJobNews()): Store =>
-  tellingStore(createIndexedDbStore("bothhands", createRowMaker(check, rowVersion)), news)
+/**
+ * All sides write rows, so that the office's list is right whichever of them wrote last, and tell the others.
+ * `soundDropped` is told how many clips gave way to lines on a full device.
+ */
+export const createStore = (
+  { check }: Tools,
+  soundDropped: (clips: number) => void,
+  news: JobNews = createJobNews(),
+): Store =>
+  tellingStore(
+    createIndexedDbStore(pageDatabase, createRowMaker(check, rowVersion), dropOldestSound(soundDropped)),
+    news,
+  )

@@ -35,6 +35,6 @@ const openOnce = () => {
 
 createRoot(document.getElementById("root")!).render(
   <StrictMode>
-    <Page openSession={openOnce} openDesk={openDesk} />
+    <Page openSession={openOnce} openDesk={() => openDesk(settings)} />
   </StrictMode>,
 )

@@ -1,19 +1,32 @@
 /** Chooses the adapters of the real page: the one place that knows them all. */
 import { v7 } from "uuid"
+import type { Tools } from "../dialogue/Tools"
+import type { ClipStore } from "../record/Clip"
+import { createIndexedDbClips } from "../record/indexedDbClips"
+import type { Store } from "../record/Store"
 import type { ChosenSpeaker } from "../speech/createSpeaker"
+import { encodeClip, playsOpus } from "../speech/encodeClip"
 import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
 import { openBackup } from "./backup/openBackup"
 import { createSessionOf } from "./createSessionOf"
 import { createStore, createTools } from "./createTools"
 import { createJobLead } from "./device/JobLead"
-import { createJobNews } from "./device/JobNews"
+import { createJobNews, type JobNews } from "./device/JobNews"
 import { earPlace } from "./earPlace"
 import { followedPack } from "./followedPack"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
+import { createDeskSound } from "./office/deskSound"
+import { freeBytes } from "./offline/storageCare"
 import type { Parts } from "./Parts"
 import type { Session } from "./Session"
+import type { Settings } from "./settings/Settings"
+import type { SettingsKeeper } from "./settings/SettingsKeeper"
+import { DroppedSound } from "./sound/DroppedSound"
+import { SoundKeeper } from "./sound/SoundKeeper"
+import { createSoundShelf } from "./sound/SoundShelf"
+import { tidySound } from "./sound/tidySound"
 
 const samplePlace = "./samples/bakery.wav"
 
@@ -29,11 +42,33 @@ const deviceName = (): string => {
   }
 }
 
+interface StoreParts {
+  clips: ClipStore
+  dropped: DroppedSound
+  news: JobNews
+}
+
+/** The store of either side, with sound that is past its time deleted. */
+const openStore = (tools: Tools, { clips, dropped, news }: StoreParts, { keepSoundFor }: Settings): Store => {
+  const store = createStore(tools, (count) => dropped.add(count), news)
+  // What cannot be deleted now is deleted at the next start.
+  tidySound(clips, store, keepSoundFor, Date.now()).catch(() => undefined)
+  return store
+}
+
 /** What the office works with. */
-export const createDesk = (): Desk => {
+export const createDesk = (settings: SettingsKeeper): Desk => {
   const { tools } = createTools()
   const news = createJobNews()
-  return { store: createStore(tools, news), tools, now: localNow, device: deviceName(), watch: news.watch }
+  const [clips, dropped] = [createIndexedDbClips(), new DroppedSound()]
+  return {
+    store: openStore(tools, { clips, dropped, news }, settings.snapshot()),
+    watch: news.watch,
+    tools,
+    now: localNow,
+    device: deviceName(),
+    sound: { ...createDeskSound(clips), dropped, isOn: () => settings.snapshot().keepSound },
+  }
 }
 
 /** What the start page has made already. */
@@ -43,11 +78,22 @@ export type EarlyMade = Pick<Parts, "settings" | "speakLoud" | "microphone" | "i
 export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
   const { interpreter, tools } = createTools()
   const news = createJobNews()
-  const store = createStore(tools, news)
+  const [clips, dropped] = [createIndexedDbClips(), new DroppedSound()]
+  const keeper = new SoundKeeper({
+    clips,
+    dropped,
+    isOn: () => made.settings.snapshot().keepSound,
+    encode: async (samples, rateHz) => encodeClip(samples, rateHz, playsOpus()),
+    free: () => freeBytes(navigator.storage),
+    now: localNow,
+  })
+  const store = openStore(tools, { clips, dropped, news }, made.settings.snapshot())
   return createSessionOf({
     store,
     watch: news.watch,
     backup: (trouble) => openBackup(store, trouble),
+    sound: createSoundShelf(clips),
+    keeper,
     ...made,
     tools,
     speaker,

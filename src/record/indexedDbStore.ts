@@ -1,11 +1,11 @@
 /**
- * The browser's store, on IndexedDB by way of Dexie. It asks for strict durability: without it, Chromium answers before
- * the lines have left the operating system's cache, and a power cut could still take a value that was read back as done.
+ * The browser's store, on IndexedDB by way of Dexie. Where the device is full, what is worth less than a line may
+ * make room, and the line is written again.
  */
-import Dexie, { type Table } from "dexie"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { isSamePlace, notThere } from "./isSamePlace"
 import { JobRow } from "./JobRow"
+import { errorNames, isFull, JobsDatabase, type MakeRoom, pageDatabase, type StoredRow } from "./JobsDatabase"
 import { LogLine } from "./LogLine"
 import { makeRowBy, plainRows, type RowMaker } from "./RowMaker"
 import { Source } from "./Source"
@@ -13,82 +13,53 @@ import type { FoundRows, Store } from "./Store"
 import { newestFirst } from "./summarise"
 import { takenUp } from "./takenUp"
 
-/** A row with the version of what made it; `row` is null where none could be made. */
-interface StoredRow {
-  job: string
-  version: string
-  row: JobRow | null
-}
-
-class Jobs extends Dexie {
-  lines!: Table<LogLine, string>
-  rows!: Table<StoredRow, string>
-  sources!: Table<Source, string>
-  constructor(name: string) {
-    super(name, { chromeTransactionDurability: "strict" })
-    this.version(1).stores({ lines: "id, job, &[job+seq]" })
-    // The rows of what is there already are left to be made later: an upgrade must not read every log there is.
-    this.version(2)
-      .stores({ rows: "job", sources: "id, job" })
-      .upgrade(async (old) => {
-        const jobs = (await old.table("lines").orderBy("job").uniqueKeys()) as string[]
-        await old.table("rows").bulkAdd(jobs.map((job) => ({ job, version: "", row: null })))
-      })
-  }
-}
-
 /** Why a write failed, in words for the worker. */
 const sayWhy = (error: unknown): string => {
-  const names = [error, (error as { inner?: unknown }).inner].map((one) => (one as Error | undefined)?.name ?? "")
-  if (names.includes("QuotaExceededError"))
-    return "The storage of this device is full. Free some space; nothing was lost."
-  if (names.some((name) => name === "ConstraintError" || name === "BulkError")) {
+  if (isFull(error)) return "The storage of this device is full. Free some space; nothing was lost."
+  if (errorNames(error).some((name) => name === "ConstraintError" || name === "BulkError")) {
     return "Another window has already written to this job. Nothing was overwritten."
   }
   return "This browser could not save to its storage. Keep the page open and export the job."
 }
 
 class IndexedDbStore implements Store {
-  private readonly database: Jobs
+  private readonly database: JobsDatabase
 
   constructor(
     name: string,
     private readonly maker: RowMaker,
+    private readonly makeRoom: MakeRoom,
   ) {
-    this.database = new Jobs(name)
+    this.database = new JobsDatabase(name)
   }
 
   async append(lines: readonly LogLine[], from: readonly Source[] = []): Promise<Outcome> {
     const { database } = this
-    try {
-      await database.transaction("rw", database.lines, database.rows, database.sources, async () => {
+    return this.write(() =>
+      database.transaction("rw", database.lines, database.rows, database.sources, async () => {
         const found = await database.lines.bulkGet(lines.map((line) => line.id))
         const fresh = lines.filter((_, index) => found[index] === undefined)
         await database.lines.bulkAdd(fresh)
         await this.putRows([...new Set(fresh.map((line) => line.job))])
         const known = await database.sources.bulkGet(from.map((source) => source.id))
         await database.sources.bulkAdd(from.filter((_, index) => known[index] === undefined))
-      })
-      return done(undefined)
-    } catch (error) {
-      return refuse(sayWhy(error))
-    }
+        return done(undefined)
+      }),
+    )
   }
 
   async strike(left: LogLine, mark: LogLine): Promise<Outcome> {
     const { database } = this
-    try {
-      return await database.transaction("rw", database.lines, database.rows, async () => {
+    return this.write(() =>
+      database.transaction("rw", database.lines, database.rows, async () => {
         const stored = LogLine.safeParse(await database.lines.get(left.id))
         if (!stored.success || !isSamePlace(stored.data, left)) return refuse(notThere)
         await database.lines.put(left)
         await database.lines.add(mark)
         await this.putRows([left.job])
         return done(undefined)
-      })
-    } catch (error) {
-      return refuse(sayWhy(error))
-    }
+      }),
+    )
   }
 
   async read(job: string) {
@@ -146,6 +117,15 @@ class IndexedDbStore implements Store {
     this.database.close()
   }
 
+  private async write(work: () => PromiseLike<Outcome>): Promise<Outcome> {
+    try {
+      return await work()
+    } catch (error) {
+      if (isFull(error) && (await this.makeRoom(this.database).catch(() => false))) return this.write(work)
+      return refuse(sayWhy(error))
+    }
+  }
+
   /** Inside a transaction: makes and keeps the rows of these jobs. */
   private async putRows(jobs: readonly string[]): Promise<JobRow[]> {
     const made: StoredRow[] = []
@@ -158,6 +138,9 @@ class IndexedDbStore implements Store {
   }
 }
 
-/** Opens, or creates, the database of that name. */
-export const createIndexedDbStore = (name = "bothhands", maker: RowMaker = plainRows): Store =>
-  new IndexedDbStore(name, maker)
+/** Opens, or creates, the database of that name. `makeRoom` is asked for room before a line is refused. */
+export const createIndexedDbStore = (
+  name = pageDatabase,
+  maker: RowMaker = plainRows,
+  makeRoom: MakeRoom = async () => false,
+): Store => new IndexedDbStore(name, maker, makeRoom)

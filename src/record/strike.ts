@@ -2,10 +2,10 @@
  * Takes private words out of a line: an utterance, what the app said, a note, or the reason for keeping a warning. The line
  * keeps its place, its times and a mark; of an utterance the other readings and the single words go too. Values stay.
  */
-import type { HeardWord } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { chainHead, chainOf, digestOf, linkOf, marksOf } from "./chain"
 import type { Draft, LogLine } from "./LogLine"
+import { type PlacedWord, placeWords } from "./placeWords"
 
 /** What stands in a text where words were struck. */
 export const struckMark = "[struck]"
@@ -34,24 +34,6 @@ export const strikableWords = (line: LogLine): string | null => {
   if (line.type === "said") return line.words
   if (line.type === "kept") return line.reason
   return line.type === "entry" && line.fact.kind === "note" ? line.fact.value : null
-}
-
-interface PlacedWord extends HeardWord {
-  from: number
-  to: number
-}
-
-/** The single words with their places in the text; null where the two do not match. */
-const placeWords = (text: string, words: readonly HeardWord[]): PlacedWord[] | null => {
-  let at = 0
-  const placed: PlacedWord[] = []
-  for (const word of words) {
-    const from = text.toLowerCase().indexOf(word.text.toLowerCase(), at)
-    if (from < 0) return null
-    at = from + word.text.length
-    placed.push({ ...word, from, to: at })
-  }
-  return placed
 }
 
 type HeardLine = Extract<LogLine, { type: "heard" }>

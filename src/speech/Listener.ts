@@ -9,11 +9,19 @@ import type { Outcome } from "../facts/Outcome"
 /** What the ear is doing, for the screen: waiting for the microphone, listening, hearing speech, deaf, stopped. */
 export type EarState = "starting" | "listening" | "speech" | "deaf" | "stopped"
 
+export interface UtteranceSound {
+  /** One channel, -1 to 1. */
+  samples: Float32Array
+  rateHz: number
+  /** Where the first sample stands, in seconds on the clock of the utterance's words. */
+  from: number
+}
+
 export interface ListenerEvents {
   /** Each finished utterance once, in order. */
   heard(heard: Heard): void
   /** The sound that the utterance came from, just before it is handed over; only from ears that have it. */
-  sound?(heardId: string, samples: Float32Array, rateHz: number): void
+  sound?(heardId: string, sound: UtteranceSound): void
   state?(state: EarState): void
   /** Sound level 0 to 1, a few times a second. */
   level?(level: number): void

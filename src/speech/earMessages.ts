@@ -2,7 +2,7 @@
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { Heard } from "../facts/Heard"
 import type { Outcome } from "../facts/Outcome"
-import type { EarState } from "./Listener"
+import type { EarState, UtteranceSound } from "./Listener"
 
 /** Page to worker. `call` numbers a question, so that its answer finds back. */
 export type ToWorker =
@@ -17,7 +17,7 @@ export type ToWorker =
 export type FromWorker =
   | { tell: "answer"; call: number; outcome: Outcome }
   | { tell: "heard"; heard: Heard }
-  | { tell: "sound"; id: string; samples: Float32Array; rateHz: number }
+  | { tell: "sound"; id: string; sound: UtteranceSound }
   | { tell: "state"; state: EarState }
   | { tell: "level"; level: number }
 

@@ -5,6 +5,7 @@
 import type { Heard } from "../facts/Heard"
 import { createEndpointer, type Endpointer, endpointerSettings, type Utterance } from "./endpointer"
 import { createHighPass } from "./highPass"
+import type { UtteranceSound } from "./Listener"
 import { isNumberWord } from "./numberRivals"
 import type { Hearing } from "./recogniser"
 import { createResampler } from "./resampler"
@@ -18,8 +19,7 @@ export interface UtteranceEar {
 /** One finished utterance and the very sound it came from. */
 export interface HeardSound {
   heard: Heard
-  samples: Float32Array
-  rateHz: number
+  sound: UtteranceSound
 }
 
 export interface EarStream {
@@ -83,9 +83,9 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
     if (deaf || spokenEnd <= audibleFrom || utterance.end - utterance.start > longestSentence) return []
     const known = atPause?.start === utterance.start && atPause.end === utterance.end
     const hearing = known && atPause ? atPause.hearing : ear.hear(utterance.samples)
-    return hearing
-      ? [{ heard: toHeard(hearing, utterance, newId()), samples: utterance.samples, rateHz: ear.rateHz }]
-      : []
+    if (!hearing) return []
+    const sound = { samples: utterance.samples, rateHz: ear.rateHz, from: utterance.start }
+    return [{ heard: toHeard(hearing, utterance, newId()), sound }]
   }
 
   return {

@@ -47,7 +47,7 @@ const takeSound = ({ data }: MessageEvent<FromWorklet>) => {
 const start = () =>
   listener.start({
     heard: (heard) => tell({ tell: "heard", heard }),
-    sound: (id, samples, rateHz) => tell({ tell: "sound", id, samples, rateHz }, [samples.buffer]),
+    sound: (id, sound) => tell({ tell: "sound", id, sound }, [sound.samples.buffer]),
     state: (state) => tell({ tell: "state", state }),
     level: (level) => tell({ tell: "level", level }),
   })

@@ -5,27 +5,37 @@
 import { v7 } from "uuid"
 import type { Heard } from "../facts/Heard"
 import { done, type Outcome } from "../facts/Outcome"
-import { createEarStream, type UtteranceEar } from "./earStream"
+import { createEarStream, type HeardSound, type UtteranceEar } from "./earStream"
+import type { UtteranceSound } from "./Listener"
 import { readWav, type Sound } from "./readWav"
 
 export interface HearingOptions {
   newId?: () => string
   /** Is told how far it is, in seconds of sound. */
   told?: (seconds: number) => void
+  /** Is given the sound of each utterance, at the ear's rate. */
+  sound?: (heardId: string, sound: UtteranceSound) => void
 }
 
 /** Everything that a recording says, in order. The grammar must have been taken before. */
 export const hearSound = (sound: Sound, ear: UtteranceEar, options: HearingOptions = {}): Heard[] => {
-  const { newId = () => v7(), told } = options
+  const { newId = () => v7(), told, sound: give } = options
   const { samples, rateHz } = sound
   const stream = createEarStream(ear, newId)
   const heards: Heard[] = []
+  const take = (found: readonly HeardSound[]) => {
+    for (const one of found) {
+      give?.(one.heard.id, one.sound)
+      heards.push(one.heard)
+    }
+  }
   // Second by second, so that an hour of sound does not need several hours' worth of memory.
   for (let at = 0; at < samples.length; at += rateHz) {
-    heards.push(...stream.push(samples.subarray(at, at + rateHz), rateHz).map((one) => one.heard))
+    take(stream.push(samples.subarray(at, at + rateHz), rateHz))
     told?.(Math.min(at + rateHz, samples.length) / rateHz)
   }
-  return [...heards, ...stream.finish().map((one) => one.heard)]
+  take(stream.finish())
+  return heards
 }
 
 /** The same, of the bytes of a WAV file; refuses what is none. */

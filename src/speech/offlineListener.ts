@@ -38,7 +38,7 @@ export const createOfflineListener = (options: OfflineListenerOptions): OfflineL
       if (message.tell === "heard") {
         if (deaf) held.push(message.heard)
         else events?.heard(message.heard)
-      } else if (message.tell === "sound") events?.sound?.(message.id, message.samples, message.rateHz)
+      } else if (message.tell === "sound") events?.sound?.(message.id, message.sound)
       else if (message.tell === "state") events?.state?.(message.state)
       else events?.level?.(message.level)
     },

@@ -45,7 +45,7 @@ export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerO
   }
   const handOver = (found: HeardSound[]) => {
     for (const one of found) {
-      events?.sound?.(one.heard.id, one.samples, one.rateHz)
+      events?.sound?.(one.heard.id, one.sound)
       events?.heard(one.heard)
     }
   }

@@ -4,6 +4,7 @@ import { noBackup } from "../../src/app/backup/BackupState"
 import type { Session, SessionView } from "../../src/app/Session"
 import { SettingsKeeper } from "../../src/app/settings/SettingsKeeper"
 import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
+import { done } from "../../src/facts/Outcome"
 
 /** Everything at rest: no job, ear and voice ready. */
 export const restingView: SessionView = {
@@ -39,6 +40,7 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     asked,
     settings: new SettingsKeeper(null),
     backup: { choose: note("choose"), wake: note("wake"), stop: note("stop") },
+    sound: { sum: async () => ({ clips: 0, bytes: 0 }), clear: async () => done(undefined) },
     show(next) {
       view = next
       for (const changed of watchers) changed()

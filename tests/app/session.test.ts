@@ -46,6 +46,8 @@ const makeParts = (store: Store = createMemoryStore()) => {
     tools: { ...realTools(), newId: () => `id-${++count}` },
     speaker,
     settings: new SettingsKeeper(null),
+    sound: { sum: async () => ({ clips: 0, bytes: 0 }), clear: async () => done(undefined) },
+    keeper: null,
     speakLoud: () => {},
     lead: { join: async () => "leads", ask: () => {}, grew: () => {}, leave: () => {} },
     microphone,

@@ -29,12 +29,12 @@ test("an utterance carries its words with times from the start of the listening"
   const one = stream()
   const found = one.push(join(silence(2), word(0.6), silence(2)), rateHz)
   expect(found).toHaveLength(1)
-  const { heard, samples } = found[0]!
+  const { heard, sound } = found[0]!
   expect(heard).toMatchObject({ id: "id1", text: "yes", alternatives: ["no"], engine: "offline", margin: 1.5 })
   expect(heard.start).toBeGreaterThan(1.7)
   expect(heard.start).toBeLessThan(2.2)
   expect(heard.words[0]!.end).toBe(heard.end)
-  expect(samples.length).toBeGreaterThan(0.6 * rateHz)
+  expect(sound.samples.length).toBeGreaterThan(0.6 * rateHz)
 })
 
 test("nothing is made up where the recogniser hears nothing", () => {
@@ -82,7 +82,7 @@ describe("how long is waited for more", () => {
     const found = one.push(join(silence(1), word(0.6), silence(1.15), word(0.6), silence(2)), rateHz)
     expect(found).toHaveLength(1)
     expect(given).toHaveLength(2)
-    expect(found[0]!.samples.length / rateHz).toBe(given[1])
+    expect(found[0]!.sound.samples.length / rateHz).toBe(given[1])
   })
 })
 

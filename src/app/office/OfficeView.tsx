@@ -1,6 +1,8 @@
 /** The office: the list of jobs, or the one that the address names. */
+import { useSyncExternalStore } from "react"
 import { Opening } from "../Opening"
 import { useOpened } from "../parts/useOpened"
+import type { DroppedSound } from "../sound/DroppedSound"
 import type { Desk } from "./Desk"
 import { officeHash } from "./officePlace"
 import "./office.css"
@@ -25,6 +27,15 @@ const Find = ({ desk }: { desk: Desk }) => {
   return <find.FindView desk={desk} />
 }
 
+/** Sound that had to go is said wherever one is in the office. */
+const Dropped = ({ dropped }: { dropped: DroppedSound }) => {
+  const words = useSyncExternalStore(dropped.subscribe, dropped.words)
+  return words && <p role="alert">{words}</p>
+}
+
 export const OfficeView = ({ desk, job }: OfficeProps) => (
-  <div className="app office">{job === null ? <Find desk={desk} /> : <Review key={job} desk={desk} job={job} />}</div>
+  <div className="app office">
+    <Dropped dropped={desk.sound.dropped} />
+    {job === null ? <Find desk={desk} /> : <Review key={job} desk={desk} job={job} />}
+  </div>
 )

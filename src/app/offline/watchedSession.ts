@@ -18,6 +18,7 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
   return {
     settings: session.settings,
     backup: session.backup,
+    sound: session.sound,
     snapshot,
     subscribe: (changed) => {
       const leave = [session.subscribe(changed), watch.subscribe(changed)]

@@ -5,6 +5,7 @@
 import { z } from "zod"
 import { Preferences, usualPreferences } from "../../dialogue/Preferences"
 import { EveryMinutes } from "../../facts/Interpretation"
+import { keepForChoices } from "../sound/keepFor"
 
 const { shape } = Preferences
 
@@ -37,6 +38,9 @@ export const Settings = z.object({
   keepAwake: z.boolean().catch(true),
   /** Voices that are spoken on somebody's server may be used: what is said would leave the device. */
   remoteVoices: z.boolean().catch(false),
+  /** The sound of what was said is kept on this device, until the time that `keepSoundFor` tells. */
+  keepSound: z.boolean().catch(false),
+  keepSoundFor: z.enum(keepForChoices).catch("30"),
   /** Minutes between check-ins that are offered on the screen; they start with a job only when the worker says so. */
   checkInMinutes: EveryMinutes.catch(30),
   /** A telephone number to reach when a check-in goes unanswered; empty for none. */

@@ -5,6 +5,7 @@ import type { Session, SessionView } from "../Session"
 import { AloneSection } from "./AloneSection"
 import { BackupSection } from "./BackupSection"
 import { LookSettings } from "./LookSettings"
+import { SoundSection } from "./SoundSection"
 import { StorageSection } from "./StorageSection"
 import { Switch } from "./Switch"
 import { useSettings } from "./useSettings"
@@ -44,6 +45,7 @@ export const SettingsView = ({ view, session }: { view: SessionView; session: Se
           </a>
         )}
       </section>
+      <SoundSection settings={settings} keeper={keeper} sound={session.sound} />
       <AloneSection settings={settings} view={view} session={session} />
       <BackupSection view={view} session={session} />
       <StorageSection view={view} session={session} />

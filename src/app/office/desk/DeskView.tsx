@@ -1,5 +1,5 @@
 /** The desk with a job on it. It keeps which row is in hand and what is open; the record itself is the store's. */
-import { useRef, useState } from "react"
+import { useCallback, useRef, useState } from "react"
 import type { Outcome } from "../../../facts/Outcome"
 import { Mark } from "../../parts/Mark"
 import { type Panel, panelsOf } from "./changeOf"
@@ -91,6 +91,7 @@ const carryOut = (act: DeskAct, places: Places, { point }: Points, work: DeskWor
   else if (!point) return false
   else if (act === "accept" && point.held?.accepted === null)
     void work.change({ do: "accept", entry: point.held.entry }, "")
+  else if (act === "play") document.querySelector<HTMLElement>(".desk-detail .play-sound")?.click()
   else if (panelActs.includes(act) && panelsOf(point).includes(act as Panel)) show(act as Panel)
   else return false
   return true
@@ -109,8 +110,10 @@ const Dialogs = ({ places, work, found }: { places: Places; work: DeskWork; foun
 }
 
 export const DeskView = (props: ViewProps) => {
-  const { desk, found, tools, soundOf } = props
+  const { desk, found, tools, sound } = props
   const { job } = found
+  const id = props.job
+  const soundOf = useCallback((heard: string) => sound.of({ job: id, heard }), [sound, id])
   const points = usePoints(job)
   const work = useDeskWork(job, desk, props)
   const places = usePlaces(points, props.back)

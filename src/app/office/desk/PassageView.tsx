@@ -6,7 +6,7 @@ import { type Light, Sentence } from "./Sentence"
 interface PassageProps {
   passage: Passage
   light: Light | null
-  soundOf?: SoundOf | undefined
+  soundOf: SoundOf
 }
 
 export const PassageView = ({ passage, light, soundOf }: PassageProps) => {

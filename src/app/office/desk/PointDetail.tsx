@@ -29,7 +29,7 @@ export interface DetailProps {
   tools: () => ChangeTools
   check: Check
   interpret: Interpret
-  soundOf?: SoundOf | undefined
+  soundOf: SoundOf
   save: (change: Change, reason: string) => Promise<Outcome>
   strike: (stretches: readonly Stretch[]) => Promise<Outcome>
   accept: () => void
@@ -103,14 +103,11 @@ const Ways = ({ point, setPanel, accept }: Pick<DetailProps, "point" | "setPanel
 )
 
 const OpenPanel = (props: DetailProps & { panel: Panel }) => {
-  const { panel, point, job, setPanel, strike, soundOf } = props
+  const { panel, point, job, setPanel, strike } = props
   const passage = passageOf(job.lines, point.held, point.heard)
   const last = heardIn(job, sentenceOf(point))
   const cancel = () => setPanel(null)
-  if (panel === "strike")
-    return (
-      last && <StrikePanel line={last} job={job} hasSound={soundOf !== undefined} strike={strike} cancel={cancel} />
-    )
+  if (panel === "strike") return last && <StrikePanel line={last} job={job} strike={strike} cancel={cancel} />
   // An answer such as "yes" says nothing by itself: the sentence to start from is the one that it answered.
   const sentence = passage.said.find((one) => one.heard)?.heard?.text ?? last?.heard.text ?? ""
   return <ChangePanel {...props} panel={panel} sentence={sentence} cancel={cancel} />

@@ -4,6 +4,7 @@ import type { RecordedFact } from "../../../facts/Fact"
 import { sureMargin } from "../../../facts/Heard"
 import type { Item } from "../../../facts/Item"
 import { type Interpret, lightUp, type Span } from "../../../review/lightUp"
+import { litStretch } from "../../../review/litStretch"
 import type { Said } from "../../../review/passage"
 import { showClock } from "../../parts/showMoment"
 import { PlaySound, type SoundOf } from "./PlaySound"
@@ -60,7 +61,7 @@ const Doubt = ({ heard }: { heard: NonNullable<Said["heard"]> }) => {
 interface SentenceProps {
   said: Said
   light: Light | null
-  soundOf?: SoundOf | undefined
+  soundOf: SoundOf
 }
 
 export const Sentence = ({ said, light, soundOf }: SentenceProps) => {
@@ -86,7 +87,7 @@ export const Sentence = ({ said, light, soundOf }: SentenceProps) => {
         {struck && `; words were struck: ${struck.because}`}
       </p>
       <Doubt heard={heard} />
-      {soundOf && <PlaySound heard={heard.id} soundOf={soundOf} />}
+      <PlaySound heard={heard.id} soundOf={soundOf} stretch={litStretch(heard, spans)} struckAt={struck?.at ?? null} />
     </div>
   )
 }

@@ -13,7 +13,6 @@ import { PanelForm } from "./PanelForm"
 interface StrikeProps {
   line: Extract<LogLine, { type: "heard" }>
   job: ReviewedJob
-  hasSound: boolean
   strike: (stretches: readonly Stretch[]) => Promise<Outcome>
   cancel: () => void
 }
@@ -79,7 +78,7 @@ interface RepeatsProps {
   setAlso: (also: boolean) => void
 }
 
-export const StrikePanel = ({ line, job, hasSound, strike, cancel }: StrikeProps) => {
+export const StrikePanel = ({ line, job, strike, cancel }: StrikeProps) => {
   const { heard } = line
   const places = placesIn(heard.text)
   const [first, setFirst] = useState(0)
@@ -96,8 +95,8 @@ export const StrikePanel = ({ line, job, hasSound, strike, cancel }: StrikeProps
   }
   const below = (
     <p className="quiet">
-      The words{hasSound ? ", their sound" : ""} and the ear’s other readings of this sentence are gone from this device
-      for good; values stay. Files that were saved before still hold them.
+      The words, their sound where it was kept, and the ear’s other readings of this sentence are gone from this device
+      for good; values stay. Files that were saved before still hold the words.
     </p>
   )
   return (

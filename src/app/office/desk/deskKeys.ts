@@ -16,6 +16,7 @@ export const deskKeys = [
   { keys: ["b"], shown: "B", act: "keep", does: "keep a warning, because …" },
   { keys: ["u"], shown: "U", act: "withdraw", does: "take a value back" },
   { keys: ["x"], shown: "X", act: "strike", does: "strike private words" },
+  { keys: ["p"], shown: "P", act: "play", does: "play the words, where their sound was kept" },
   { keys: ["s"], shown: "S", act: "sign", does: "sign" },
   { keys: ["d"], shown: "D", act: "files", does: "files to save or share" },
   { keys: ["?"], shown: "?", act: "keys", does: "this list" },

@@ -33,7 +33,7 @@ export interface DeskWork {
   strike: (stretches: readonly Stretch[]) => Promise<Outcome>
 }
 
-type StrikeTools = Pick<JobReviewProps, "store" | "silence"> & { tools: () => ChangeTools }
+type StrikeTools = Pick<JobReviewProps, "store" | "sound"> & { tools: () => ChangeTools }
 
 /** Strikes one stretch, and before that opens a signed job again. Gives the log as it is then. */
 const strikeOne = async (
@@ -50,7 +50,8 @@ const strikeOne = async (
   const before = additions.lines.slice(0, -1)
   const opened = before.length > 0 ? await given.store.append(before) : done(undefined)
   if (!opened.ok) return opened
-  const silenced = (sound && (await given.silence?.(sound.heard, sound.start, sound.end))) ?? done(undefined)
+  const key = { job: left.job, heard: sound?.heard ?? "" }
+  const silenced = sound ? await given.sound.silence(key, sound.start, sound.end) : done(undefined)
   const stored = silenced.ok ? await given.store.strike(left, markLine) : silenced
   if (!stored.ok) return stored
   return done([...lines.map((line) => (line.id === left.id ? left : line)), ...additions.lines])

@@ -23,7 +23,7 @@ export interface DeskJob {
   add: (lines: readonly LogLine[]) => Promise<Outcome>
 }
 
-const readJob = async ({ store, tools }: Desk, id: string): Promise<OnDesk | "none"> => {
+const readJob = async ({ store, tools }: Pick<Desk, "store" | "tools">, id: string): Promise<OnDesk | "none"> => {
   const [{ lines, damaged }, sources] = await Promise.all([store.read(id), store.sources(id)])
   if (lines.length === 0 && damaged === 0) return "none"
   const faults = [...new Set(sources.flatMap((source) => source.faults))]
@@ -32,14 +32,14 @@ const readJob = async ({ store, tools }: Desk, id: string): Promise<OnDesk | "no
 
 export const useReviewedJob = (desk: Desk, id: string): DeskJob => {
   const [found, setFound] = useState<DeskJob["found"]>("reading")
-  const { store, tools, now, device } = desk
+  const { store, tools } = desk
   const read = useCallback(async () => {
     try {
-      setFound(await readJob({ store, tools, now, device }, id))
+      setFound(await readJob({ store, tools }, id))
     } catch {
       setFound("failed")
     }
-  }, [store, tools, now, device, id])
+  }, [store, tools, id])
   useEffect(() => void read(), [read])
   const { watch } = desk
   useEffect(() => watch?.((jobs) => (jobs.includes(id) ? void read() : undefined)), [watch, id, read])

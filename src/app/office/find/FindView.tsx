@@ -123,7 +123,7 @@ export const FindView = ({ desk }: { desk: Desk }) => {
           Start page
         </a>
       </header>
-      <TakeInPanel takeIn={takeInOf(desk.store, () => void register.refresh())} />
+      <TakeInPanel takeIn={takeInOf(desk, () => void register.refresh())} />
       <Found desk={desk} register={register} />
     </main>
   )

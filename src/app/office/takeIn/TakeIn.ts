@@ -6,7 +6,7 @@ import type { Outcome } from "../../../facts/Outcome"
 import type { Sound } from "../../../speech/readWav"
 import { fileKind } from "./fileKind"
 import { refusedFile, type TakenFile } from "./TakenFile"
-import type { FromTaker, ToTaker } from "./takeInMessages"
+import type { FromTaker, KeepOrder, ToTaker } from "./takeInMessages"
 
 export interface NamedFile {
   name: string
@@ -29,8 +29,11 @@ export interface TakeInParts {
   decode(file: File): Promise<Outcome<Sound>>
   /** Absolute address of the ear pack, with a slash at its end. */
   ear: string
+  keep(): KeepOrder
   /** Jobs have been added. */
   added(): void
+  /** So many clips gave way to lines. */
+  dropped(clips: number): void
 }
 
 export class TakeIn {
@@ -100,6 +103,7 @@ export class TakeIn {
     return new Promise((fulfil) => {
       taker.onmessage = ({ data }: MessageEvent<FromTaker>) => {
         if (data.tell === "taken") fulfil(data.taken)
+        else if (data.tell === "dropped") this.parts.dropped(data.clips)
         else this.show({ now: { name, part: data.part } })
       }
       taker.onerror = (error) => {
@@ -108,7 +112,7 @@ export class TakeIn {
         this.taker = null
         fulfil([refusedFile(name, "It was too much for this browser, or it could not be read.")])
       }
-      const message: ToTaker = { name, file, ear: this.parts.ear, ...(sound && { sound }) }
+      const message: ToTaker = { name, file, ear: this.parts.ear, keep: this.parts.keep(), ...(sound && { sound }) }
       taker.postMessage(message, sound?.ok ? [sound.value.samples.buffer] : [])
     })
   }

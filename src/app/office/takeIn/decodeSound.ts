@@ -5,7 +5,7 @@ import type { Sound } from "../../../speech/readWav"
 /** The rate that the ear's model wants, in hertz; the browser brings the sound to it while decoding. */
 const rateHz = 16_000
 
-export const decodeSound = async (file: File): Promise<Outcome<Sound>> => {
+export const decodeSound = async (file: Blob): Promise<Outcome<Sound>> => {
   try {
     const context = new OfflineAudioContext(1, 1, rateHz)
     const sound = await context.decodeAudioData(await file.arrayBuffer())

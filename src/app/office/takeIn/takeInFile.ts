@@ -5,6 +5,7 @@ import { hearSound } from "../../../speech/hearSound"
 import { readWav, type Sound } from "../../../speech/readWav"
 import type { Recogniser } from "../../../speech/recogniser"
 import { fileKind } from "./fileKind"
+import { keepRecorded, type RecordingClips, stretchOf } from "./keepRecorded"
 import { refusedFile, type TakenFile } from "./TakenFile"
 import { takeInHeard } from "./takeInHeard"
 import { type FileContent, type TakeInDesk, takeInText } from "./takeInText"
@@ -14,6 +15,8 @@ export interface TakeInTools extends TakeInDesk {
   openEar(): Promise<Outcome<Recogniser>>
   /** Is told how much of a file is done, 0 to 1. */
   told(part: number): void
+  /** Where the sound of recordings goes; null where none is kept. */
+  clips: RecordingClips | null
 }
 
 /** What a zip file may hold when it is unpacked, so that a small one cannot fill the memory. */
@@ -26,12 +29,31 @@ const takeInSound = async (desk: TakeInTools, content: FileContent, sound: Outco
   if (!ear.ok) return refusedFile(file, ear.because, "recording")
   const seconds = sound.value.samples.length / sound.value.rateHz
   let count = 0
+  const stretches = new Map<string, ReturnType<typeof stretchOf>>()
   const heards = hearSound(sound.value, ear.value, {
     newId: () => `heard-${++count}`,
     told: (done) => desk.told(done / seconds),
+    sound: (heard, its) => stretches.set(heard, stretchOf(its)),
   })
   const order = { file, kind: "recording" as const, sha256: hashOf(bytes), heards, changedMs }
-  return takeInHeard(desk.store, desk.tools, { ...order, at: desk.now(), pack: desk.pack })
+  const taken = await takeInHeard(desk.store, desk.tools, { ...order, at: desk.now(), pack: desk.pack })
+  return keepSound(desk, taken, sound.value, stretches)
+}
+
+/** The sound of what became lines of a new job, where the office keeps sound. */
+const keepSound = async (
+  desk: TakeInTools,
+  taken: TakenFile,
+  recording: Sound,
+  stretches: Map<string, ReturnType<typeof stretchOf>>,
+): Promise<TakenFile> => {
+  if (!desk.clips || taken.job === null || taken.fresh === 0) return taken
+  const { lines } = await desk.store.read(taken.job)
+  const inLog = new Set(lines.flatMap((line) => (line.type === "heard" ? [line.heard.id] : [])))
+  for (const heard of stretches.keys()) if (!inLog.has(heard)) stretches.delete(heard)
+  const kept = await keepRecorded(desk.clips, { job: taken.job, at: desk.now(), recording, stretches })
+  const words = kept.ok ? "Its sound is kept on this device." : `Not all of its sound was kept: ${kept.because}`
+  return { ...taken, words: `${taken.words} ${words}` }
 }
 
 const takeInZip = async (desk: TakeInTools, { file, bytes, changedMs }: FileContent): Promise<TakenFile[]> => {

@@ -8,7 +8,18 @@ export interface ToTaker {
   name: string
   file: File
   ear: string
+  keep: KeepOrder
   sound?: Outcome<Sound>
 }
 
-export type FromTaker = { tell: "part"; part: number } | { tell: "taken"; taken: TakenFile[] }
+/** Whether the sound of recordings is kept, and whether this page can play Opus, which a worker cannot tell. */
+export interface KeepOrder {
+  sound: boolean
+  opus: boolean
+}
+
+/** `dropped`: so many clips gave way to lines, as the device is full. */
+export type FromTaker =
+  | { tell: "part"; part: number }
+  | { tell: "dropped"; clips: number }
+  | { tell: "taken"; taken: TakenFile[] }

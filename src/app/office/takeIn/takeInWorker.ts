@@ -7,19 +7,22 @@ import "../../zodWithoutEval"
 import "../../../speech/readTranscript"
 import "../../../speech/standInDocument"
 import { done, type Outcome } from "../../../facts/Outcome"
+import { createIndexedDbClips } from "../../../record/indexedDbClips"
 import { loadEngine } from "../../../speech/engine"
 import { loadEarFiles } from "../../../speech/loadEarFiles"
 import { createRecogniser, type Recogniser } from "../../../speech/recogniser"
 import { createStore, createTools } from "../../createTools"
 import { followedPack } from "../../followedPack"
 import { localNow } from "../../localNow"
+import { freeBytes } from "../../offline/storageCare"
 import { refusedFile } from "./TakenFile"
 import { type TakeInTools, takeInFile } from "./takeInFile"
-import type { FromTaker, ToTaker } from "./takeInMessages"
+import type { FromTaker, KeepOrder, ToTaker } from "./takeInMessages"
 
 const { interpreter, tools } = createTools()
-const store = createStore(tools)
 const tell = (message: FromTaker) => self.postMessage(message)
+const store = createStore(tools, (clips) => tell({ tell: "dropped", clips }))
+const clips = createIndexedDbClips()
 
 let ear: Recogniser | null = null
 
@@ -34,21 +37,22 @@ const openEar = async (address: string): Promise<Outcome<Recogniser>> => {
   return done(opened)
 }
 
-const toolsFor = (address: string): TakeInTools => ({
+const toolsFor = (address: string, keep: KeepOrder): TakeInTools => ({
   store,
   tools,
   now: localNow,
   pack: followedPack.id,
   openEar: () => openEar(address),
   told: (part) => tell({ tell: "part", part }),
+  clips: keep.sound ? { clips, opus: keep.opus, free: () => freeBytes(navigator.storage) } : null,
 })
 
 self.addEventListener("message", async ({ data }: MessageEvent<ToTaker>) => {
-  const { name, file, ear: address, sound } = data
+  const { name, file, ear: address, keep, sound } = data
   try {
     const bytes = new Uint8Array(await file.arrayBuffer())
     const content = { file: name, bytes, changedMs: file.lastModified }
-    tell({ tell: "taken", taken: await takeInFile(toolsFor(address), content, sound) })
+    tell({ tell: "taken", taken: await takeInFile(toolsFor(address, keep), content, sound) })
   } catch {
     tell({ tell: "taken", taken: [refusedFile(name, "The file could not be read.")] })
   }

@@ -11,6 +11,7 @@ import type { Store } from "../../../../src/record/Store"
 import { recordOf } from "../../../recordOf"
 import { deskTools, logOf, tools } from "../../../review/officeJob"
 import { playHour } from "../../../transcripts/scoreHour"
+import { noSound } from "../quietDesk"
 
 // The real interpreter is made in the first test.
 vi.setConfig({ testTimeout: 20_000 })
@@ -34,7 +35,13 @@ const settle = () => act(async () => void (await new Promise((done) => setTimeou
 const open = async (store: Store, more: Partial<JobReviewProps> = {}) => {
   const { newId } = deskTools()
   const back = vi.fn()
-  const desk = { store, tools: { ...tools, newId }, now: () => "2026-03-03T08:00:00.000Z", device: "desk" }
+  const desk = {
+    store,
+    tools: { ...tools, newId },
+    now: () => "2026-03-03T08:00:00.000Z",
+    device: "desk",
+    sound: noSound(),
+  }
   act(() => root.render(<JobReview {...desk} job="hall" by="office" back={back} {...more} />))
   await settle()
   return back
@@ -95,9 +102,15 @@ test("a kept warning goes down the list with its reason, and stands there once",
   expect(words(".point-name").filter((name) => name === "Water, size")).toHaveLength(1)
 })
 
+test("where no sound was kept, none is offered and nothing is said of it", async () => {
+  await open(await stored())
+  expect(words(".play-ways")).toEqual([])
+})
+
 test("sound is offered where it was kept, and silenced before the words are struck", async () => {
   const store = await stored()
   const done: string[] = []
+  const silenced = vi.fn()
   const strike = vi.fn(async (...given: Parameters<Store["strike"]>) => {
     done.push("struck")
     return store.strike(...given)
@@ -105,19 +118,28 @@ test("sound is offered where it was kept, and silenced before the words are stru
   await open(
     { ...store, strike },
     {
-      soundOf: async () => new Blob(["sound"], { type: "audio/wav" }),
-      silence: async () => {
-        done.push("silenced")
-        return { ok: true, value: undefined }
+      sound: {
+        ...noSound(),
+        of: async () => ({ blob: new Blob(["sound"], { type: "audio/wav" }), from: 0, isSilenced: false }),
+        silence: async (...given) => {
+          silenced(...given)
+          done.push("silenced")
+          return { ok: true, value: undefined }
+        },
       },
     },
   )
-  expect(words(".play-sound")).toEqual(["Play it"])
+  expect(words(".play-sound")).toEqual(["Play the sentence"])
   press("x")
   type("#desk-reason", "private")
   submit()
   await settle()
   expect(done).toEqual(["silenced", "struck"])
+  expect(silenced).toHaveBeenCalledWith(
+    { job: "hall", heard: expect.any(String) },
+    expect.any(Number),
+    expect.any(Number),
+  )
   expect(words(".sentence-said blockquote")[0]).toMatch(/^\[struck\]/)
 })
 

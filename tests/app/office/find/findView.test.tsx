@@ -9,6 +9,7 @@ import { createMemoryStore } from "../../../../src/record/memoryStore"
 import { createRowMaker } from "../../../../src/search/makeRow"
 import { realTools } from "../../../realTools"
 import { opened, stampLines, waterReading, waterSize } from "../../../record/someLines"
+import { noSound } from "../quietDesk"
 
 let root: Root
 let page: HTMLElement
@@ -35,7 +36,7 @@ beforeEach(async () => {
       faults: ["It was cut."],
     },
   ])
-  const desk: Desk = { store, tools, now: () => "2026-03-04T09:00:00+00:00", device: "desk" }
+  const desk: Desk = { store, tools, now: () => "2026-03-04T09:00:00+00:00", device: "desk", sound: noSound() }
   await act(async () => root.render(<FindView desk={desk} />))
   await vi.waitFor(() => expect(text(".find-count")).toBe("2 jobs"))
 })

@@ -35,7 +35,10 @@ const open = () => {
   const takers = createTakers()
   const added = vi.fn()
   const decode = vi.fn(async () => refuse("this browser cannot decode it"))
-  return { takers, added, decode, takeIn: new TakeIn({ makeTaker: takers.makeTaker, decode, ear: "", added }) }
+  const dropped = vi.fn()
+  const keep = () => ({ sound: false, opus: false })
+  const takeIn = new TakeIn({ makeTaker: takers.makeTaker, decode, ear: "", keep, added, dropped })
+  return { takers, added, dropped, decode, takeIn }
 }
 const untilAsked = (asked: readonly string[], count: number) => vi.waitFor(() => expect(asked).toHaveLength(count))
 
@@ -52,6 +55,16 @@ test("one file after the other, with how far it is, and one list at the end", as
   expect(takeIn.snapshot().taken.map((one) => one.file)).toEqual(["a.vtt", "b.vtt"])
   expect(added).toHaveBeenCalledTimes(1)
   expect(takers.takers).toHaveLength(1)
+})
+
+test("sound that gave way to lines is passed on to be said", async () => {
+  const { takers, takeIn, dropped } = open()
+  takeIn.add(named("a.wav"))
+  await untilAsked(takers.asked, 1)
+  takers.tell({ tell: "dropped", clips: 3 })
+  expect(dropped).toHaveBeenCalledWith(3)
+  expect(takeIn.snapshot().now).toEqual({ name: "a.wav", part: 0 })
+  await takers.finish("a.wav")
 })
 
 test("stopping ends the worker, and going on begins with the file that was in hand", async () => {

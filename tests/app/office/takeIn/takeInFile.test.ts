@@ -21,6 +21,7 @@ beforeEach(() => {
     pack: "uk-bs7671",
     openEar: async () => refuse("The offline ear is not there."),
     told: () => {},
+    clips: null,
   }
 })
 
