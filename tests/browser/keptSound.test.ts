@@ -12,11 +12,12 @@ import { makeRecording } from "../../src/cli/makeRecording"
 import type { Clip } from "../../src/record/Clip"
 import { dropProfile, launch, makeProfile, type ServedApp, serveApp, storedLines } from "./openApp"
 
+/** Said over and over: on a busy machine the first may fall into the app's own words, to which the ear is deaf. */
+const said = "water ten square"
 const lines = [
-  { text: "lovely day", voice: "kal16", chatter: true, pause: 2 },
-  { text: "water", pause: 6 },
-  { text: "ten square", pause: 6 },
-] as const
+  { text: "lovely day", voice: "kal16" as const, chatter: true, gainDb: 0, pause: 3 },
+  ...Array.from({ length: 8 }, () => ({ text: said, chatter: false, gainDb: 0, pause: 9 })),
+]
 
 let app: ServedApp
 let folder: string
@@ -25,11 +26,7 @@ beforeAll(async () => {
   app = await serveApp()
   folder = mkdtempSync(join(tmpdir(), "bothhands-sound-"))
   recording = join(folder, "said.wav")
-  const script = {
-    voice: "slt" as const,
-    lead: 12,
-    lines: lines.map((line) => ({ chatter: false, gainDb: 0, ...line })),
-  }
+  const script = { voice: "slt" as const, lead: 8, lines }
   writeFileSync(recording, (await makeRecording(script)).wav)
 })
 afterAll(async () => {
@@ -77,7 +74,10 @@ const sayJob = async (context: BrowserContext) => {
   await keepSound(page)
   await page.getByLabel("Where is the job?").fill("The village hall")
   await page.getByRole("button", { name: "Start a job" }).click()
-  await expect.poll(async () => (await storedClips(page)).length, { timeout: 90_000 }).toBeGreaterThanOrEqual(2)
+  await expect.poll(async () => (await storedClips(page)).length, { timeout: 100_000 }).toBeGreaterThanOrEqual(1)
+  // The ear is put away with the page, so that nothing comes in while what is stored is looked at.
+  await page.goto("about:blank")
+  await page.goto(`${app.url}#office`)
   return page
 }
 
@@ -102,25 +102,28 @@ const playAtDesk = async (page: Page, clips: readonly Clip[]) => {
       start.call(this, when, offset, seconds)
     }
   })
+  await page.goto("about:blank")
   await page.goto(`${app.url}#office/${job}`)
   await page.getByRole("button", { name: /^Water, size/ }).click()
   await page.getByRole("button", { name: "Play the lit words" }).click()
   const first = () => page.evaluate(() => (globalThis as unknown as { played: Played[] }).played[0])
   await expect.poll(first).toBeTruthy()
   const { offset, seconds, length, peak: loudest } = (await first())!
-  const said = (await storedLines(page)).flatMap((line) =>
-    line.type === "heard" && line.heard.text === "ten square" ? [line.heard] : [],
-  )[0]!
-  const clip = clips.find((one) => one.heard === said.id)!
+  const clip = clips[0]!
+  const words = (await storedLines(page)).flatMap((line) =>
+    line.type === "heard" && line.heard.id === clip.heard ? line.heard.words : [],
+  )
+  // The size rests on the part's name as well.
+  const [water, square] = ["water", "square"].map((text) => words.find((word) => word.text === text)!)
   expect(Math.abs(length - clip.seconds)).toBeLessThan(0.05)
-  expect(Math.abs(offset - (said.start - clip.from - 0.15))).toBeLessThan(0.02)
-  expect(seconds).toBeGreaterThanOrEqual(said.end - said.start)
+  expect(Math.abs(offset - (water!.start - clip.from - 0.15))).toBeLessThan(0.02)
+  expect(seconds).toBeGreaterThanOrEqual(square!.end - water!.start)
   expect(loudest).toBeGreaterThan(0.03)
 }
 
 const strikeAtDesk = async (page: Page) => {
   await page.keyboard.press("x")
-  await page.getByLabel("To", { exact: true }).selectOption({ index: 1 })
+  await page.getByLabel("To", { exact: true }).selectOption({ index: 2 })
   await page.getByLabel("Why").fill("a private matter")
   await page.keyboard.press("Enter")
   await page.getByText("A stretch of this sound was silenced for good.").waitFor()
@@ -146,9 +149,9 @@ test("spoken words are kept as sound of their own length; it is played, silenced
   const context = await launch({ profile, recording, viewport: { width: 1440, height: 900 } })
   try {
     const page = await sayJob(context)
-    const heard = (await storedLines(page)).flatMap((line) => (line.type === "heard" ? [line.heard] : []))
     const clips = await storedClips(page)
-    expect(clips.map((clip) => clip.heard).sort()).toEqual(heard.map((one) => one.id).sort())
+    const heard = (await storedLines(page)).flatMap((line) => (line.type === "heard" ? [line.heard] : []))
+    expect([...new Set(heard.map((one) => one.text))]).toEqual([said])
     for (const clip of clips) {
       const words = heard.find((one) => one.id === clip.heard)!
       expect(clip.type).toBe("audio/ogg; codecs=opus")
