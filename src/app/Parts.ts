@@ -44,5 +44,6 @@ export interface Parts {
   /** A job in its store is not taken up by itself. */
   isPractice?: boolean
   voiceName(): string | null
-  earName: string
+  /** Which ear listens, in a few words. */
+  earName(): string
 }

@@ -97,7 +97,7 @@ class LiveSession implements Session {
         state: this.ear.state,
         loading: this.ear.starting ? 0 : null,
         level: this.ear.level,
-        name: this.parts.earName,
+        name: this.parts.earName(),
       },
       voice: { saying: this.saying, name: this.voice.ready ? this.parts.voiceName() : null },
       spoken: this.words.spoken,

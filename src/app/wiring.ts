@@ -4,16 +4,19 @@ import type { Tools } from "../dialogue/Tools"
 import type { ClipStore } from "../record/Clip"
 import { createIndexedDbClips } from "../record/indexedDbClips"
 import type { Store } from "../record/Store"
+import { createBrowserEar } from "../speech/browserEar"
 import type { ChosenSpeaker } from "../speech/createSpeaker"
 import { encodeClip, playsOpus } from "../speech/encodeClip"
 import { createOfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
 import { openBackup } from "./backup/openBackup"
+import { ChosenEar } from "./ChosenEar"
 import { createSessionOf } from "./createSessionOf"
 import { createStore, createTools } from "./createTools"
 import { createJobLead } from "./device/JobLead"
 import { createJobNews, type JobNews } from "./device/JobNews"
 import { earPlace } from "./earPlace"
+import { failedEar } from "./failedEar"
 import { followedPack } from "./followedPack"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
@@ -88,6 +91,11 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
     now: localNow,
   })
   const store = openStore(tools, { clips, dropped, news }, made.settings.snapshot())
+  const ear = new ChosenEar({
+    offline: made.microphone,
+    chosen: () => made.settings.snapshot().ear,
+    makeBrowserEar: (options) => createBrowserEar({ ...options, remembered: failedEar.read, remember: failedEar.keep }),
+  })
   return createSessionOf({
     store,
     watch: news.watch,
@@ -95,6 +103,7 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
     sound: createSoundShelf(clips),
     keeper,
     ...made,
+    microphone: ear,
     tools,
     speaker,
     lead: createJobLead(),
@@ -106,6 +115,6 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
     device: deviceName(),
     pack: followedPack.id,
     voiceName: () => speaker.voiceName(),
-    earName: "offline ear",
+    earName: ear.name,
   })
 }

@@ -7,6 +7,7 @@ import { v7 } from "uuid"
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { Heard } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
+import type { EarId } from "./EarId"
 import type { Folded } from "./foldResults"
 import { jsgfWords } from "./jsgfWords"
 import type { EarState, Listener, ListenerEvents } from "./Listener"
@@ -29,6 +30,10 @@ export interface BrowserListenerOptions {
   /** Why it failed for good on this device and browser version, from an earlier visit. */
   remembered?: () => string | null
   remember?: (because: string) => void
+  /** Told which ear listens from now on. */
+  using?: (ear: EarId) => void
+  /** The sound never leaves the device; where that cannot be had, the fallback listens. */
+  deviceOnly?: boolean
   newId?: () => string
   /** Seconds on a clock that never goes back. */
   now?: () => number
@@ -101,7 +106,10 @@ class BrowserListener {
     this.deaf = false
     const known = this.options.make ? (this.options.remembered?.() ?? null) : "This browser has no recogniser."
     if (known !== null || this.onFallback) return this.turnToFallback()
-    void this.lookOnDevice()
+    if (this.options.deviceOnly) await this.lookHere()
+    else void this.lookOnDevice()
+    if (this.options.deviceOnly && this.local === null) return this.missOnDevice()
+    this.options.using?.(this.options.deviceOnly ? "device" : "browser")
     watchPage(this.pageChanged, true)
     this.show("listening")
     this.listen()
@@ -111,6 +119,20 @@ class BrowserListener {
   /** On the device where that is possible; never waited for, as the pack may never come. */
   private async lookOnDevice(): Promise<void> {
     if (this.options.onDevice && this.local === null) this.local = await findOnDevice(this.options.onDevice, this.langs)
+  }
+
+  /** What is on the device now; a pack is never waited for here, as somebody wants to speak. */
+  private async lookHere(): Promise<void> {
+    const { onDevice } = this.options
+    const calls: OnDeviceCalls = onDevice?.available ? { available: (asked) => onDevice.available!(asked) } : {}
+    this.local ??= await findOnDevice(calls, this.langs)
+  }
+
+  /** Not remembered: the pack may have come by the next time. */
+  private async missOnDevice(): Promise<Outcome> {
+    const started = await this.turnToFallback()
+    if (started.ok) this.events?.stumbled?.("There is no recogniser on this device. I listen with the offline ear.")
+    return started
   }
 
   private listenSoon(waitMs: number): void {
@@ -125,7 +147,10 @@ class BrowserListener {
     recognition.continuous = false
     recognition.interimResults = true
     recognition.maxAlternatives = 4
-    if (this.local !== null && "processLocally" in recognition) recognition.processLocally = true
+    const canPromise = "processLocally" in recognition
+    if (this.options.deviceOnly && !(canPromise && this.local !== null))
+      return this.giveUp("The browser's recogniser cannot stay on this device.")
+    if (this.local !== null && canPromise) recognition.processLocally = true
     this.hint(recognition)
     const began = this.now()
     let heardWords = false
@@ -209,6 +234,7 @@ class BrowserListener {
 
   private async turnToFallback(): Promise<Outcome> {
     this.onFallback = true
+    this.options.using?.("offline")
     this.quieten()
     const { events } = this
     if (!events) return done(undefined)

@@ -57,7 +57,7 @@ const makeParts = (store: Store = createMemoryStore()) => {
     device: "test",
     pack: "uk-bs7671",
     voiceName: () => "scripted",
-    earName: "scripted",
+    earName: () => "scripted",
   }
   return { parts, spoken, sounds, microphone, stored }
 }

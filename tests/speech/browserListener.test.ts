@@ -6,8 +6,8 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest"
 import { done, refuse } from "../../src/facts/Outcome"
 import { createBrowserListener } from "../../src/speech/browserListener"
 import { earChoices } from "../../src/speech/earChoices"
-import { availableMs, findOnDevice, installMs } from "../../src/speech/onDevicePack"
-import { capMs } from "../../src/speech/recognitionSession"
+import { availableMs, findOnDevice, installMs, type OnDeviceCalls } from "../../src/speech/onDevicePack"
+import { capMs, type Recognition } from "../../src/speech/recognitionSession"
 import { createScriptedListener } from "../../src/speech/scriptedListener"
 import { describeListener } from "../contracts/listenerContract"
 import { FakeBrowser, type TraceEvent } from "./fakeRecognition"
@@ -352,4 +352,57 @@ test("the choice says where the sound goes, and is off where there is no recogni
   expect(offline).toMatchObject({ id: "offline", isThere: true, about: expect.stringContaining("No sound leaves") })
   expect(browser).toMatchObject({ id: "browser", isThere: false, about: expect.stringContaining("servers") })
   expect(earChoices({ webkitSpeechRecognition: class {} })[1]!.isThere).toBe(true)
+})
+
+test("on this device only is offered where the browser can be asked for it, and nowhere else", () => {
+  const there = (globals: object) => earChoices(globals).find((one) => one.id === "device")!.isThere
+  expect(there({})).toBe(false)
+  expect(there({ webkitSpeechRecognition: class {} })).toBe(false)
+  expect(there({ SpeechRecognition: Object.assign(class {}, { available: async () => "available" }) })).toBe(true)
+})
+
+describe("on this device only", () => {
+  const openHere = async (onDevice: OnDeviceCalls, makes: (browser: FakeBrowser) => () => Recognition) => {
+    const browser = new FakeBrowser([quiet])
+    const fallback = createScriptedListener()
+    const used: string[] = []
+    const told: string[] = []
+    const make = makes(browser)
+    const ear = createBrowserListener({ make, fallback, onDevice, deviceOnly: true, using: (id) => used.push(id) })
+    await ear.prepare(grammar)
+    const started = ear.start({ heard: (one) => told.push(one.text), stumbled: (because) => told.push(because) })
+    await vi.advanceTimersByTimeAsync(3 * availableMs)
+    expect(await started).toMatchObject({ ok: true })
+    return { ear, fallback, used, told, made: () => browser.made.length }
+  }
+  const plain = (browser: FakeBrowser) => browser.make
+  const local = (browser: FakeBrowser) => () => Object.assign(browser.make(), { processLocally: false })
+
+  test.each(["unavailable", "downloadable"])("no recogniser is made where the pack is %s", async (state) => {
+    const { fallback, used, told, made, ear } = await openHere({ available: async () => state }, local)
+    expect(made()).toBe(0)
+    expect(used).toEqual(["offline"])
+    fallback.say("yes")
+    expect(told).toEqual([expect.stringContaining("I listen with the offline ear"), "yes"])
+    await ear.release()
+  })
+
+  test("one that does not say that it stays on the device is left before it starts", async () => {
+    const { used, told, ear } = await openHere({ available: async () => "available" }, plain)
+    expect(used).toEqual(["device", "offline"])
+    expect(told).toEqual([expect.stringContaining("cannot stay on this device")])
+    await ear.release()
+  })
+
+  test("one that does is told to, before it starts", async () => {
+    const recognisers: Recognition[] = []
+    const { used, ear } = await openHere({ available: async () => "available" }, (browser) => () => {
+      const made = local(browser)()
+      recognisers.push(made)
+      return made
+    })
+    expect(used).toEqual(["device"])
+    expect(recognisers.map((one) => one.processLocally)).toEqual([true])
+    await ear.release()
+  })
 })

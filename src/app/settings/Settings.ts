@@ -5,6 +5,7 @@
 import { z } from "zod"
 import { Preferences, usualPreferences } from "../../dialogue/Preferences"
 import { EveryMinutes } from "../../facts/Interpretation"
+import { earIds } from "../../speech/EarId"
 import { keepForChoices } from "../sound/keepFor"
 
 const { shape } = Preferences
@@ -38,6 +39,8 @@ export const Settings = z.object({
   keepAwake: z.boolean().catch(true),
   /** Voices that are spoken on somebody's server may be used: what is said would leave the device. */
   remoteVoices: z.boolean().catch(false),
+  /** Which ear listens; all but the first hand the sound to the browser's own recogniser. */
+  ear: z.enum(earIds).catch("offline"),
   /** The sound of what was said is kept on this device, until the time that `keepSoundFor` tells. */
   keepSound: z.boolean().catch(false),
   keepSoundFor: z.enum(keepForChoices).catch("30"),

@@ -4,6 +4,7 @@ import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
 import { AloneSection } from "./AloneSection"
 import { BackupSection } from "./BackupSection"
+import { EarSection } from "./EarSection"
 import { LookSettings } from "./LookSettings"
 import { SoundSection } from "./SoundSection"
 import { StorageSection } from "./StorageSection"
@@ -31,6 +32,7 @@ export const SettingsView = ({ view, session }: { view: SessionView; session: Se
       <VoiceSection settings={settings} keeper={keeper} tryIt={(words) => session.prompt(words)} />
       <section aria-labelledby="listen-head">
         <h3 id="listen-head">Listening</h3>
+        <EarSection settings={settings} keeper={keeper} />
         <Switch
           words="Keep the screen on while listening"
           on={settings.keepAwake}
