@@ -31,14 +31,14 @@ export const earChoices = (globals: RecogniserGlobals = globalThis as Recogniser
     },
     {
       id: "browser",
-      name: "The browser's own recogniser",
-      about: "Unless your browser can do it on the device, it sends the sound to its maker's servers.",
+      name: "The browser’s own recogniser",
+      about: "Unless your browser can do it on the device, it sends the sound to its maker’s servers.",
       isThere: recogniser !== undefined,
       missing: "This browser has none.",
     },
     {
       id: "device",
-      name: "The browser's own recogniser, on this device only",
+      name: "The browser’s own recogniser, on this device only",
       about: "No sound leaves this device. Its language pack may have to be fetched first.",
       isThere: typeof (recogniser as { available?: unknown } | undefined)?.available === "function",
       missing: "This browser cannot promise that.",
