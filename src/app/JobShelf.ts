@@ -17,7 +17,7 @@ export class JobShelf {
   constructor(
     private readonly store: Store,
     private readonly board: NoticeBoard,
-    private readonly now: () => string,
+    private readonly hooks: { now(): string; changed(): void },
   ) {}
 
   async readJobs(): Promise<void> {
@@ -26,6 +26,7 @@ export class JobShelf {
     } catch {
       this.board.put("trouble", "The stored jobs could not be read. New jobs can still be opened.")
     }
+    this.hooks.changed()
   }
 
   async saveJob({ record }: DialogueState): Promise<void> {
@@ -54,17 +55,17 @@ export class JobShelf {
   }
 
   private nameOf(job: string, { place, openedAt }: DialogueState["record"]) {
-    return { job, place, openedAt: openedAt ?? this.now() }
+    return { job, place, openedAt: openedAt ?? this.hooks.now() }
   }
 
   async saveAll(): Promise<void> {
-    const saved = await saveAll(this.store, this.now().slice(0, 10))
+    const saved = await saveAll(this.store, this.hooks.now().slice(0, 10))
     if (saved.ok) this.board.put("news", `All jobs were handed over as one file: ${saved.value}.`)
     else this.board.put("trouble", saved.because)
   }
 
   async takeIn(file: File): Promise<void> {
-    for (const { ok, words } of await takeInFile(this.store, file, this.now()))
+    for (const { ok, words } of await takeInFile(this.store, file, this.hooks.now()))
       this.board.put(ok ? "news" : "trouble", words)
   }
 }

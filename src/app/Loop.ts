@@ -12,6 +12,7 @@ import type { Preferences } from "../dialogue/Preferences"
 import { mostReminders } from "../dialogue/remind"
 import { step } from "../dialogue/step"
 import { isWaitedFor } from "../dialogue/unanswered"
+import type { SavedFile, Screen } from "../facts/Interpretation"
 import type { LogLine } from "../record/LogLine"
 import { project } from "../record/project"
 import { toSituation } from "../record/toSituation"
@@ -35,6 +36,8 @@ export interface LoopHooks {
   /** The worker changed by voice how he is spoken to. */
   prefer(preferences: Preferences): void
   alarm(on: boolean): void
+  show(screen: Screen): void
+  save(what: SavedFile): void
   /** The job was put away by voice, and everything about it has been said. */
   leave(): void
 }
@@ -129,6 +132,8 @@ export class Loop {
     if (effect.do === "expect") this.hooks.expect(effect)
     else if (effect.do === "prefer") this.hooks.prefer(effect.preferences)
     else if (effect.do === "alarm") this.hooks.alarm(effect.on)
+    else if (effect.do === "show") this.hooks.show(effect.screen)
+    else if (effect.do === "save") this.hooks.save(effect.what)
   }
 
   /** The next check-in of a worker who is alone; it comes whatever else happens. */

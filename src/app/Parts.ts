@@ -1,7 +1,7 @@
 /** The adapters that a session is made of. `wiring.ts` chooses real ones; tests bring scripted ones. */
 import type { Tools } from "../dialogue/Tools"
 import type { EarGrammar } from "../facts/EarGrammar"
-import type { Context } from "../facts/Interpretation"
+import type { Context, Screen } from "../facts/Interpretation"
 import type { Store } from "../record/Store"
 import type { Listener } from "../speech/Listener"
 import type { Speaker } from "../speech/Speaker"
@@ -28,6 +28,8 @@ export interface Parts {
   keeper: SoundKeeper | null
   /** While on, what is said is as loud as the device can. */
   speakLoud(on: boolean): void
+  /** Turns the page to a screen of the job. */
+  show(screen: Screen): void
   /** The ear on the microphone. */
   microphone: Listener
   /** Its pack is on the device, so it may be got ready before it is wanted. */

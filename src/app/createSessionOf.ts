@@ -38,7 +38,7 @@ class LiveSession implements Session {
   constructor(private readonly parts: Parts) {
     this.settings = parts.settings
     this.sound = parts.sound
-    this.shelf = new JobShelf(parts.store, this.board, parts.now)
+    this.shelf = new JobShelf(parts.store, this.board, { now: parts.now, changed: () => this.changed() })
     const trouble = (because: string) => this.board.put("trouble", because)
     const changed = () => this.changed()
     this.backup = parts.backup?.(trouble) ?? noCopies
@@ -69,6 +69,8 @@ class LiveSession implements Session {
       expect: ({ context }) => void this.ear.expect(() => parts.earGrammar(context)),
       prefer: (preferences) => this.settings.change(preferences),
       alarm: (on) => this.soundAlarm(on),
+      show: parts.show,
+      save: (what) => (what === "report" ? this.saveReport() : this.saveJobFile()),
       leave: () => this.putAway(),
       stored: (lines) => {
         parts.lead.grew()
@@ -169,7 +171,7 @@ class LiveSession implements Session {
   saveReport: Session["saveReport"] = () => void this.shelf.saveReport(this.loop.state)
   share: Session["share"] = (what) => void this.shelf.share(what, this.loop.state)
   saveAllJobs: Session["saveAllJobs"] = () => void this.shelf.saveAll()
-  openJobFile: Session["openJobFile"] = (file) => void this.shelf.takeIn(file).then(() => this.readJobs())
+  openJobFile: Session["openJobFile"] = (file) => void this.shelf.takeIn(file).then(() => this.shelf.readJobs())
 
   prompt: Session["prompt"] = (words, shown = false) => {
     if (shown) this.board.put("news", words)
@@ -179,7 +181,7 @@ class LiveSession implements Session {
   dismiss: Session["dismiss"] = (notice) => this.board.take(notice)
 
   private async wakeUp(): Promise<void> {
-    await this.readJobs()
+    await this.shelf.readJobs()
     // The log itself says which job was in hand: it outlives a killed browser, as a setting kept beside it does not.
     const inHand = this.parts.isPractice ? undefined : this.shelf.jobs.find((one) => one.inHand)
     if (inHand) await this.resume(inHand.job)
@@ -193,11 +195,6 @@ class LiveSession implements Session {
   private readyEar(): void {
     const { item } = this.loop.state
     void this.parts.microphone.prepare(this.parts.earGrammar(item ? { item } : {}))
-  }
-
-  private async readJobs(): Promise<void> {
-    await this.shelf.readJobs()
-    this.changed()
   }
 
   private async open(place: string): Promise<void> {
@@ -279,7 +276,7 @@ class LiveSession implements Session {
     this.loop.close()
     this.words = new JobWords()
     this.phase = "start"
-    void this.readJobs()
+    void this.shelf.readJobs()
   }
 
   /** Preferences may be changed by voice or on the screen; whichever it was, the other is told. */

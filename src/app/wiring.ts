@@ -111,6 +111,9 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
       createOfflineListener({ assets: earPlace, openMicrophone: openRecording(samplePlace, ended) }),
     earGrammar: (context) => interpreter().earGrammar(context),
     expectWords: () => void interpreter().interpret(""),
+    show: (screen) => {
+      location.hash = screen
+    },
     now: localNow,
     device: deviceName(),
     pack: followedPack.id,

@@ -1,5 +1,5 @@
 /** What the loop wants done, as data, in this order. `app/` and `cli/` carry it out and report a failing store. */
-import type { Context } from "../facts/Interpretation"
+import type { Context, SavedFile, Screen } from "../facts/Interpretation"
 import type { LogLine } from "../record/LogLine"
 import type { Preferences } from "./Preferences"
 
@@ -18,5 +18,8 @@ export type Effect =
   | { do: "prefer"; preferences: Preferences }
   /** A check-in went unanswered, or was answered at last: flash and sound until it is off. */
   | { do: "alarm"; on: boolean }
+  /** The worker wants to see this screen, or to have this file. */
+  | { do: "show"; screen: Screen }
+  | { do: "save"; what: SavedFile }
   /** The job was put away by voice: back to the start once everything was said. */
   | { do: "leave" }

@@ -105,6 +105,11 @@ export class Turn {
     this.settings.push({ do: "alarm", on })
   }
 
+  /** For the hands of the page: a screen to be shown, a file to be saved. */
+  have(done: Extract<Effect, { do: "show" | "save" }>): void {
+    this.settings.push(done)
+  }
+
   /** The job is put away; nothing is added to its log after that. */
   leave(): void {
     this.isLeaving = true

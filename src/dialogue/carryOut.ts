@@ -11,6 +11,7 @@ import { putAway } from "./putAway"
 import { readAll, readItem, readOn, stopReading } from "./readAloud"
 import { sayExpected, sayLeastSize, sayLongest } from "./sayFigures"
 import { sayLeft, sayNext } from "./sayLeft"
+import { saveFile, showScreen } from "./showScreen"
 import { askSignOff } from "./signOff"
 import { askWaiting } from "./speak"
 import { askStartOver } from "./startOver"
@@ -81,6 +82,10 @@ export const carryOut = (turn: Turn, command: Command): void => {
       return askSignOff(turn)
     case "put_away":
       return putAway(turn)
+    case "show":
+      return showScreen(turn, command.screen)
+    case "save":
+      return saveFile(turn, command.what)
     case "stop_listening":
     case "start_listening":
       return listen(turn, command.kind === "start_listening")

@@ -79,8 +79,9 @@ const write = (turn: Turn, facts: readonly RecordedFact[], source: Source, doubt
   if (turn.state.homeless) askForPart(turn)
 }
 
-const isNoNews = (act: Answer | Command) =>
-  act.kind === "repeat" || act.kind === "stop_listening" || act.kind === "start_listening"
+/** What changes nothing of what is being asked: a worker may look at a screen before he says yes to what was read back. */
+const noNews: readonly (Answer | Command)["kind"][] = ["repeat", "stop_listening", "start_listening", "show", "save"]
+const isNoNews = (act: Answer | Command) => noNews.includes(act.kind)
 
 /** Goes on with something else: a read-back ends, and a question of the loop's own falls, so that no later yes meets it. */
 const goOn = (turn: Turn, command: Command | null): void => {

@@ -28,6 +28,14 @@ export type Ask = z.infer<typeof Ask>
 /** Minutes between two check-ins that a worker may choose. What is right follows from his own risk assessment. */
 export const EveryMinutes = z.number().int().min(1).max(240)
 
+/** The screens of a job, as they can be asked for. */
+export const screens = ["now", "picture", "record", "findings", "sign-off", "settings"] as const
+export type Screen = (typeof screens)[number]
+
+/** What of a job can be handed to the device as a file. */
+export const savedFiles = ["job file", "report"] as const
+export type SavedFile = (typeof savedFiles)[number]
+
 /** A wish that writes nothing: it only makes the app say or do something. */
 export const Command = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("whats_left"), subject: Item.optional() }),
@@ -54,6 +62,8 @@ export const Command = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("all_right") }),
   z.object({ kind: z.literal("sign_off") }),
   z.object({ kind: z.literal("put_away") }),
+  z.object({ kind: z.literal("show"), screen: z.enum(screens) }),
+  z.object({ kind: z.literal("save"), what: z.enum(savedFiles) }),
   z.object({ kind: z.literal("stop_listening") }),
   z.object({ kind: z.literal("start_listening") }),
 ])

@@ -30,6 +30,8 @@ export const islandRules: readonly string[] = [
   "commands.stopChecking",
   "commands.signOff",
   "commands.putAway",
+  "commands.show",
+  "commands.save",
   "commands.stopListening",
   "commands.startListening",
   "commands.newPart",

@@ -27,6 +27,8 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
     ) && utterance.isClear
   if (!isAlone) return null
   if (name === "check_on_me") return readCheckOnMe(utterance, island)
+  if (name === "show") return only({ kind: name, screen: tagValue(island, "screen") } as Command)
+  if (name === "save") return only({ kind: name, what: tagValue(island, "what") } as Command)
   if (name === "verbosity") return only({ kind: name, value: tagValue(island, "value") } as Command)
   const part = utterance.islands.find((one) => one.rule.startsWith("parts."))
   const named = tagValue(island, "item") ?? (part && tagValue(part, "item"))

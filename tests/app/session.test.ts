@@ -49,6 +49,7 @@ const makeParts = (store: Store = createMemoryStore()) => {
     sound: { sum: async () => ({ clips: 0, bytes: 0 }), clear: async () => done(undefined) },
     keeper: null,
     speakLoud: () => {},
+    show: () => {},
     lead: { join: async () => "leads", ask: () => {}, grew: () => {}, leave: () => {} },
     microphone,
     sample: null,

@@ -1,14 +1,14 @@
 /** The place, with the ways to the settings and out of the job. */
 
+import type { Screen } from "../../facts/Interpretation"
 import { Brand } from "../parts/Brand"
 import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
-import type { JobScreen } from "./jobScreen"
 
 interface HeadProps {
   view: SessionView
   session: Session
-  screen: JobScreen
+  screen: Screen
 }
 
 export const JobHead = ({ view, session, screen }: HeadProps) => (

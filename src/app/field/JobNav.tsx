@@ -1,10 +1,11 @@
 /** The way between the screens of a job: at the thumb on a phone, at the head where picture and record stand beside. */
+
+import type { Screen } from "../../facts/Interpretation"
 import { openWarnings } from "../../record/warningKey"
 import { Icon, type IconName } from "../parts/Icon"
 import type { SessionView } from "../Session"
-import type { JobScreen } from "./jobScreen"
 
-const places: readonly (readonly [screen: JobScreen, words: string, icon: IconName])[] = [
+const places: readonly (readonly [screen: Screen, words: string, icon: IconName])[] = [
   ["now", "Now", "ear"],
   ["picture", "Picture", "picture"],
   ["record", "Record", "all"],
@@ -20,7 +21,7 @@ const OpenCount = ({ count }: { count: number }) =>
     </span>
   )
 
-export const JobNav = ({ view, screen }: { view: SessionView; screen: JobScreen }) => {
+export const JobNav = ({ view, screen }: { view: SessionView; screen: Screen }) => {
   const { record, checked } = view.dialogue
   const open = openWarnings(record, checked.findings).length
   return (

@@ -38,7 +38,7 @@ const Talk = ({ view, session, open }: JobProps & { open: (entry: string) => voi
     <EarLoading view={view} />
     <Warnings dialogue={view.dialogue} session={session} open={open} />
     <Conversation view={view} session={session} />
-    <Typing session={session} />
+    <Typing dialogue={view.dialogue} session={session} />
   </div>
 )
 

@@ -1,7 +1,9 @@
 /** A sentence typed instead of spoken, the two long answers, and the keys that answer. */
 import { useState } from "react"
+import type { DialogueState } from "../../dialogue/DialogueState"
 import { Icon } from "../parts/Icon"
 import type { Session } from "../Session"
+import { MoreAsks } from "./MoreAsks"
 import { answerKeys } from "./useAnswerKeys"
 
 const Sentence = ({ session }: { session: Session }) => {
@@ -45,7 +47,7 @@ const Keys = () => (
   </p>
 )
 
-export const Typing = ({ session }: { session: Session }) => (
+export const Typing = ({ dialogue, session }: { dialogue: DialogueState; session: Session }) => (
   <section className="typing" aria-label="Other ways to say it">
     <div className="long-answers">
       <button type="button" onClick={() => session.send({ type: "tapped", act: { kind: "whats_left" } })}>
@@ -57,6 +59,7 @@ export const Typing = ({ session }: { session: Session }) => (
         <span>Read it all back</span>
       </button>
     </div>
+    <MoreAsks dialogue={dialogue} session={session} />
     <Sentence session={session} />
     <Keys />
   </section>
