@@ -139,3 +139,83 @@ test("a warned value is put right and a reading confirmed by keyboard alone", as
     dropProfile(profile)
   }
 })
+
+/** What of an element can tell it from another where the reader's own colours stand in for the page's. */
+const looksOf = (page: Page, selector: string) =>
+  page.evaluate((wanted) => {
+    const look = (one: Element) => {
+      const { backgroundColor, color, borderTopColor, borderTopStyle, textDecorationLine } = getComputedStyle(one)
+      const before = getComputedStyle(one, "::before")
+      const line = before.content + before.borderTopStyle + before.borderTopWidth
+      return [backgroundColor, color, borderTopColor, borderTopStyle, textDecorationLine, line].join(" ")
+    }
+    return [...document.querySelectorAll(wanted)].map(look)
+  }, selector)
+
+test("with the reader's own colours states are still told apart, drawings are seen, and the focus shows", async () => {
+  const profile = makeProfile()
+  const context = await launch({ profile })
+  try {
+    const page = context.pages()[0]!
+    await startByKeyboard(page)
+    await typeAll(page, [
+      "pme",
+      "supply neutral twenty five square",
+      "water four square",
+      "gas ten square eight metres",
+    ])
+    await typeAll(page, ["reading nought point nought three ohms"])
+    for (const theme of ["light", "dark"] as const) {
+      // Chromium's two stand-ins for a system's colours; the theme chosen on the page is the other one on purpose.
+      await page.emulateMedia({ forcedColors: "active", colorScheme: theme })
+      await page.evaluate(
+        (other) => {
+          document.documentElement.dataset.theme = other
+        },
+        theme === "light" ? "dark" : "light",
+      )
+      for (const screen of ["now", "picture", "record", "findings", "settings"]) {
+        await page.evaluate((name) => {
+          location.hash = name
+        }, screen)
+        await page.locator(`.job[data-screen=${screen}]`).waitFor()
+        const canvas = await page.evaluate(() => getComputedStyle(document.body).backgroundColor)
+        const marks = await page.evaluate(() =>
+          [...document.querySelectorAll("svg.mark path, svg.icon path, svg.ear-shape path")].map(
+            (path) => getComputedStyle(path).stroke,
+          ),
+        )
+        expect(marks.length, `${screen} has marks`).toBeGreaterThan(5)
+        const hidden = marks.filter((stroke) => stroke === canvas)
+        const lit = await page.locator(".waits.answer-yes svg path, .main-button svg path").count()
+        expect(hidden.length, `${screen}, ${theme}: marks in the colour of the page`).toBeLessThanOrEqual(lit)
+        const bar = screen === "settings" ? ".job-head" : ".job-nav"
+        const [here] = await looksOf(page, `${bar} [aria-current="page"]`)
+        const others = await looksOf(page, `${bar} :is(a, button):not([aria-current])`)
+        expect(others, `${screen}, ${theme}: the screen shown is marked`).not.toContain(here)
+      }
+      const [chosen] = await looksOf(page, ".choice-chosen")
+      expect(await looksOf(page, ".choice-way:not(.choice-chosen)"), "the choice is marked").not.toContain(chosen)
+      await page.evaluate(() => {
+        location.hash = "now"
+      })
+      const [yes] = await looksOf(page, ".answer-yes.waits")
+      expect(await looksOf(page, ".answer-other"), "the awaited answer is marked").not.toContain(yes)
+      for (let stop = 0; stop < 12; stop++) {
+        await page.keyboard.press("Tab")
+        const ring = await page.evaluate(() => {
+          const ringOf = (one: Element | null) => one && getComputedStyle(one)
+          const focused = document.activeElement
+          return [focused, focused?.closest(":focus-within:not(body,html,main)") ?? null]
+            .map(ringOf)
+            .some((style) => style && style.outlineStyle !== "none" && Number.parseFloat(style.outlineWidth) >= 2)
+        })
+        expect(ring, `stop ${stop} of the keyboard shows, ${theme}`).toBe(true)
+      }
+      await page.emulateMedia({ forcedColors: "none" })
+    }
+  } finally {
+    await context.close()
+    dropProfile(profile)
+  }
+})
