@@ -26,6 +26,11 @@ export class Ear {
     return this.listener !== null
   }
 
+  /** Whether this listener is the one that is on. */
+  isOnly(listener: Listener): boolean {
+    return this.listener === listener
+  }
+
   /** Starts listening with this listener; what was listening before is released. */
   async start(listener: Listener, grammar: EarGrammar): Promise<boolean> {
     await this.stop()

@@ -12,6 +12,8 @@ export interface DuplexHooks {
   saying(words: string | null): void
   deafen(): void
   undeafen(marginMs: number): void
+  /** Whether the ear stays open while the voice speaks. */
+  mayInterrupt(): boolean
   trouble(because: string): void
   /** While on, what is said is as loud as the device can. */
   loud(on: boolean): void
@@ -28,6 +30,9 @@ const withSoundFirst = (effects: readonly Effect[]): readonly Effect[] =>
 export class HalfDuplex {
   private queue: Promise<void> = Promise.resolve()
   private waiting = 0
+  private isDeaf = false
+  /** What has not been said to its end, in order. */
+  private unsaid: readonly Effect[] = []
   /** Counts up at each hush, so that what waited before it is dropped. */
   private round = 0
   ready = false
@@ -52,12 +57,22 @@ export class HalfDuplex {
     const loud = this.hooks.soundFirst() ? withSoundFirst(plain) : plain
     const { round } = this
     this.waiting += 1
-    this.hooks.deafen()
+    this.unsaid = [...this.unsaid, ...loud]
+    if (!this.hooks.mayInterrupt()) {
+      this.isDeaf = true
+      this.hooks.deafen()
+    }
     this.queue = this.queue.then(async () => {
-      for (const effect of loud) if (round === this.round) await this.utter(effect)
+      for (const effect of loud) {
+        if (round !== this.round) break
+        await this.utter(effect)
+        if (round === this.round) this.unsaid = this.unsaid.slice(1)
+      }
       this.waiting -= 1
       if (this.waiting > 0) return
       this.hooks.saying(null)
+      if (!this.isDeaf) return
+      this.isDeaf = false
       this.hooks.undeafen(deafMarginMs)
     })
     return this.queue
@@ -75,8 +90,16 @@ export class HalfDuplex {
     return this.speak([{ do: "say", words }])
   }
 
+  /** Silences the voice in the middle of a word; gives what was cut off and what had not begun. */
+  interrupt(): readonly Effect[] {
+    const { unsaid } = this
+    this.hush()
+    return unsaid
+  }
+
   hush(): void {
     this.round += 1
+    this.unsaid = []
     this.speaker.hush()
   }
 

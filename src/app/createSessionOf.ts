@@ -4,9 +4,10 @@ import type { Heard } from "../facts/Heard"
 import { typedHeard } from "../facts/typedHeard"
 import { AlarmBell } from "./AlarmBell"
 import { type Copies, noCopies } from "./backup/BackupState"
+import { createTalk } from "./createTalk"
 import { type LeadHooks, leadAlone, type Role } from "./device/JobLead"
-import { Ear } from "./Ear"
-import { HalfDuplex } from "./HalfDuplex"
+import type { Ear } from "./Ear"
+import type { HalfDuplex } from "./HalfDuplex"
 import { JobShelf } from "./JobShelf"
 import { JobWords } from "./JobWords"
 import { Loop } from "./Loop"
@@ -43,26 +44,14 @@ class LiveSession implements Session {
     const changed = () => this.changed()
     this.backup = parts.backup?.(trouble) ?? noCopies
     this.backup.subscribe(changed)
-    const stumbled = (because: string) =>
-      void this.voice.speak([
-        { do: "sound", sound: "sayAgain" },
-        { do: "say", words: because },
-      ])
-    this.ear = new Ear({
+    const { ear, voice } = createTalk(parts, {
       changed,
       trouble,
-      stumbled,
       heard: (heard) => this.take(heard),
-      sound: (heard, sound) => parts.keeper?.hear(heard, sound),
-    })
-    this.voice = new HalfDuplex(parts.speaker, {
-      trouble,
       saying: (words) => this.hearMyself(words),
-      deafen: () => this.ear.deafen(),
-      undeafen: (marginMs) => this.ear.undeafen(marginMs),
-      loud: (on) => parts.speakLoud(on),
-      soundFirst: () => parts.settings.snapshot().soundFirst,
     })
+    this.ear = ear
+    this.voice = voice
     this.loop = new Loop(parts, this.voice, {
       changed,
       trouble,
@@ -78,7 +67,6 @@ class LiveSession implements Session {
         parts.keeper?.keep(lines)
       },
     })
-    parts.keeper?.watch((because) => this.tellTrouble(because))
     this.settings.subscribe(() => this.followSettings())
     parts.watch?.((jobs) => {
       if (this.role === "leads") for (const job of jobs) void this.loop.catchUp(job).then(() => this.backup.grew(job))
@@ -285,11 +273,6 @@ class LiveSession implements Session {
     const now = this.loop.state.preferences
     const isNew = preferenceKeys.some((key) => preferences[key] !== now[key])
     if (isNew && this.phase === "job" && this.role === "leads") void this.loop.take({ type: "preferred", preferences })
-  }
-
-  private tellTrouble(because: string): void {
-    this.board.put("trouble", because)
-    void this.voice.speak([{ do: "say", words: because }])
   }
 
   private soundAlarm(on: boolean): void {

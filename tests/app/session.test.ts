@@ -133,6 +133,51 @@ test("a refused microphone is one plain notice, and typing still works", async (
   await until(() => session.snapshot().dialogue.record.entries.length === 2)
 })
 
+/** A voice that goes on with its sentence until it is silenced. */
+const speakUntilHushed = (parts: Parts) => {
+  let end = () => {}
+  const hushed = { times: 0 }
+  const { say } = parts.speaker
+  parts.speaker.say = async (words) => {
+    await say(words)
+    await new Promise<void>((fulfil) => {
+      end = fulfil
+    })
+    return done(undefined)
+  }
+  parts.speaker.hush = () => {
+    hushed.times += 1
+    end()
+  }
+  return { hushed, finish: () => end() }
+}
+
+test.each([
+  [true, "the voice stops and the words are taken, waiting for a yes"],
+  [false, "as it comes, the ear is deaf and nothing is taken"],
+])("said over the app's voice, with a headset: %s, %s", async (headset) => {
+  const { parts, spoken, microphone } = makeParts()
+  const session = createSessionOf(parts)
+  await startJob(session, microphone)
+  session.settings.change({ headset })
+  const { hushed, finish } = speakUntilHushed(parts)
+  microphone.say("water ten square", 20)
+  await until(() => spoken.some((one) => one.words.startsWith("Water.")))
+  const before = hushed.times
+  microphone.say("water ten square", 30)
+  microphone.say("gas sixteen square", 40)
+  const sizes = () => session.snapshot().dialogue.record.entries.filter((held) => held.fact.kind === "conductor_csa")
+  if (!headset) {
+    finish()
+    expect(sizes().map((held) => held.fact.value)).toEqual([10])
+    expect(hushed.times).toBe(before)
+    return
+  }
+  expect(hushed.times).toBeGreaterThan(before)
+  await until(() => sizes().length === 2)
+  expect(sizes().at(-1)).toMatchObject({ needsYes: true, accepted: null, fact: { value: 16, subject: "gas" } })
+})
+
 test("a job file that is none becomes a notice and changes nothing", async () => {
   const { parts, microphone, stored } = makeParts()
   const session = createSessionOf(parts)

@@ -39,6 +39,8 @@ export const Settings = z.object({
   keepAwake: z.boolean().catch(true),
   /** Voices that are spoken on somebody's server may be used: what is said would leave the device. */
   remoteVoices: z.boolean().catch(false),
+  /** The worker wears a headset: the ear stays open while the app speaks, and speech stops it. */
+  headset: z.boolean().catch(false),
   /** Which ear listens; all but the first hand the sound to the browser's own recogniser. */
   ear: z.enum(earIds).catch("offline"),
   /** The sound of what was said is kept on this device, until the time that `keepSoundFor` tells. */

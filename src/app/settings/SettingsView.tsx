@@ -34,6 +34,14 @@ export const SettingsView = ({ view, session }: { view: SessionView; session: Se
         <h3 id="listen-head">Listening</h3>
         <EarSection settings={settings} keeper={keeper} />
         <Switch
+          words="I wear a headset: I may interrupt"
+          on={settings.headset}
+          set={(headset) => keeper.change({ headset })}
+        >
+          The app listens while it talks, and stops when you speak. Whatever you say then waits for your yes. Leave it
+          off where others hear the app from a loudspeaker.
+        </Switch>
+        <Switch
           words="Keep the screen on while listening"
           on={settings.keepAwake}
           set={(keepAwake) => keeper.change({ keepAwake })}
