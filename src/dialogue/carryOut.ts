@@ -5,6 +5,7 @@ import type { Situation } from "../facts/Situation"
 import { toSituation } from "../record/toSituation"
 import { setVerbosity, turnVoice } from "./adjustVoice"
 import { setChecks, stopChecks, thankForAnswer } from "./checkIns"
+import { sayGasSmell } from "./gasSmell"
 import { keepWarning } from "./keepWarning"
 import { ownQuestion } from "./ownQuestion"
 import { putAway } from "./putAway"
@@ -78,6 +79,8 @@ export const carryOut = (turn: Turn, command: Command): void => {
       return stopChecks(turn)
     case "all_right":
       return thankForAnswer(turn)
+    case "smells_gas":
+      return sayGasSmell(turn)
     case "sign_off":
       return askSignOff(turn)
     case "put_away":

@@ -5,6 +5,7 @@ import { allHeld } from "../record/holding"
 import type { Held } from "../record/JobRecord"
 import { askOwn } from "./ownQuestion"
 import { sayFacts } from "./sayFacts"
+import { askWaiting } from "./speak"
 import type { Turn } from "./Turn"
 
 /** Facts in one sentence, and sentences before the worker is asked whether to go on. Nobody keeps more in his head. */
@@ -27,6 +28,8 @@ export const readOn = (turn: Turn): void => {
   const rest = pages.slice(sentencesAtOnce)
   turn.set({ pages: rest, question: null })
   if (rest.length > 0) askOwn(turn, "read_on", "There is more. Shall I?")
+  // A yes after the last page would meet nothing, and what was read may still wait for one.
+  else askWaiting(turn)
 }
 
 /** Ends a read-back where it is. */

@@ -16,6 +16,7 @@ import type { DialogueEvent } from "./DialogueEvent"
 import type { DialogueState } from "./DialogueState"
 import type { Effect } from "./Effect"
 import { echoOf } from "./echoOf"
+import { isOfGasSmell, sayGasSmell } from "./gasSmell"
 import { adopt, askForPart, letGo } from "./homeless"
 import { isSaidAgain } from "./isSaidAgain"
 import { askAgain, askOfPart, isWhereOf, sayDropped } from "./keepQuestion"
@@ -106,7 +107,8 @@ const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, source: Sour
   if (answers.length === 0 && !isWhere && !isAside) turn.aside = sayDropped(before, facts)
   if (facts.length > 0) write(turn, facts, source, reading.ask !== null || isWhere)
   if (isWhere) askOfPart(turn, before)
-  if (isAside && !reading.ask) askAgain(turn, before)
+  if (isAside && heard && facts.some((fact) => isOfGasSmell(turn, fact, heard))) sayGasSmell(turn)
+  else if (isAside && !reading.ask) askAgain(turn, before)
   if (reading.ask?.kind === "keep_reason") keepWarning(turn, "")
   else if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [], facts)
   if (reading.command) carryOut(turn, reading.command)
@@ -131,6 +133,13 @@ const answersCheckIn = (turn: Turn, reading: Interpretation): boolean => {
   return true
 }
 
+/** Taken down and answered even while the app rests or asks after the worker. What was asked before stays open. */
+const onGasSmell = (turn: Turn, heard: Heard): void => {
+  turn.add({ type: "heard", heard })
+  showLife(turn)
+  sayGasSmell(turn)
+}
+
 const onHeard = (turn: Turn, heard: Heard): void => {
   const before = turn.state
   const echo = heard.engine === "typed" ? null : echoOf(before.lastSentences, heard.text)
@@ -142,6 +151,7 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   if (before.question?.kind === "keep_reason" && empty && heard.engine === "typed") return keepWarning(turn, heard.text)
   if (empty) return
   turn.set({ lastSentences: [] })
+  if (reading.command?.kind === "smells_gas") return onGasSmell(turn, heard)
   const isAsked = isOverdue(before.loneWorker)
   if (!before.listening && !isAsked && reading.command?.kind !== "start_listening") return
   turn.add({ type: "heard", heard })

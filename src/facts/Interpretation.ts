@@ -60,6 +60,8 @@ export const Command = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("stop_checking") }),
   /** An answer to a check-in that is nothing else: "I'm all right". */
   z.object({ kind: z.literal("all_right") }),
+  /** A smell of gas was reported: nothing is written, and what to do is said at once. */
+  z.object({ kind: z.literal("smells_gas") }),
   z.object({ kind: z.literal("sign_off") }),
   z.object({ kind: z.literal("put_away") }),
   z.object({ kind: z.literal("show"), screen: z.enum(screens) }),

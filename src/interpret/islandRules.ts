@@ -8,6 +8,7 @@ export const numberRule = "numbers.number"
 
 export const islandRules: readonly string[] = [
   "notes.lead",
+  "commands.smellsGas",
   "commands.whatsLeft",
   "commands.readAllBack",
   "commands.whatSize",

@@ -21,6 +21,7 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
   if (name === "new_bond") return readNewBond(utterance, island.to)
   if (name === "keep_it") return readKeep(utterance, island.to)
   if (name === "reason" || name === "because") return readReason(utterance, island, name)
+  if (name === "smells_gas") return isDenied(utterance) ? null : only({ kind: "smells_gas" })
   const isAlone =
     utterance.islands.every(
       (one) => one === island || /^(parts|answers\.(confirm|maybe|repeat)|repairs)/.test(one.rule),
@@ -37,6 +38,10 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
   const subject = withSubject.has(name) && item ? { subject: item } : {}
   return only({ kind: name, ...subject } as Command)
 }
+
+/** "no smell of gas", "can you smell gas": nobody smells it. Any other word beside it may be in fright and hides nothing. */
+const isDenied = (utterance: Utterance): boolean =>
+  utterance.words.some((word) => /^(no|not|any|never|without|if|can't|cannot|don't|didn't|wasn't|isn't)$/.test(word))
 
 const only = (command: Command): Interpretation => ({ facts: [], ask: null, command })
 
