@@ -91,27 +91,45 @@ const goOn = (turn: Turn, command: Command | null): void => {
   turn.set({ pages: [], ...(ownQuestion(turn.state.question?.kind) && { question: null }) })
 }
 
+/** Notes alone are an aside: what stood before them is taken up again, unless they tell of a smell of gas. */
+const writeNotes = (turn: Turn, facts: readonly RecordedFact[], source: Source): void => {
+  const before = turn.state
+  goOn(turn, null)
+  write(turn, facts, source)
+  const { heard } = source
+  if (heard && facts.some((fact) => isOfGasSmell(turn, fact, heard))) sayGasSmell(turn)
+  else askAgain(turn, before)
+}
+
+/** Writes what was said of the job; what was asked before is told to be dropped, or put again with the part now named. */
+const writeSaid = (turn: Turn, facts: readonly RecordedFact[], source: Source, asked: DialogueState | null): void => {
+  const isDoubted = turn.isDoubted
+  if (!asked || isDoubted || !isWhereOf(asked, facts)) {
+    if (asked) turn.aside = sayDropped(asked, facts)
+    return write(turn, facts, source, isDoubted)
+  }
+  write(turn, facts, source, true)
+  askOfPart(turn, asked)
+}
+
 /** Works through one interpretation: answers first, then facts, then a doubt, then a command. */
 const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, source: Source): void => {
   const { origin, heard } = source
+  const { ask, command } = reading
   const before = turn.state
   const answers = reading.facts.filter(isAnswer)
   const facts = reading.facts.filter(isRecorded)
-  const goesOn = answers.length === 0 && (facts.length > 0 || (reading.command !== null && !isNoNews(reading.command)))
-  if (goesOn) goOn(turn, reading.command)
-  turn.hasMore = facts.length > 0 || reading.ask !== null || reading.command !== null
+  const isOnlyFacts = answers.length === 0 && facts.length > 0
+  if (isOnlyFacts && !ask && facts.every((fact) => fact.kind === "note")) return writeNotes(turn, facts, source)
+  if (isOnlyFacts || (answers.length === 0 && command && !isNoNews(command))) goOn(turn, command)
+  turn.hasMore = facts.length > 0 || ask !== null || command !== null
   for (const one of answers) answer(turn, one, how, origin, heard)
   turn.written.length = 0
-  const isWhere = reading.ask === null && isWhereOf(before, facts)
-  const isAside = facts.length > 0 && answers.length === 0 && facts.every((fact) => fact.kind === "note")
-  if (answers.length === 0 && !isWhere && !isAside) turn.aside = sayDropped(before, facts)
-  if (facts.length > 0) write(turn, facts, source, reading.ask !== null || isWhere)
-  if (isWhere) askOfPart(turn, before)
-  if (isAside && heard && facts.some((fact) => isOfGasSmell(turn, fact, heard))) sayGasSmell(turn)
-  else if (isAside && !reading.ask) askAgain(turn, before)
-  if (reading.ask?.kind === "keep_reason") keepWarning(turn, "")
-  else if (reading.ask) raiseDoubt(turn, reading.ask, origin.by === "voice" ? origin.heard : [], facts)
-  if (reading.command) carryOut(turn, reading.command)
+  turn.isDoubted = ask !== null
+  if (facts.length > 0) writeSaid(turn, facts, source, isOnlyFacts ? before : null)
+  if (ask?.kind === "keep_reason") keepWarning(turn, "")
+  else if (ask) raiseDoubt(turn, ask, origin.by === "voice" ? origin.heard : [], facts)
+  if (command) carryOut(turn, command)
 }
 
 /**

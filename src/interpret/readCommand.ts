@@ -22,11 +22,15 @@ export function readCommand(utterance: Utterance, context: Context): Interpretat
   if (name === "keep_it") return readKeep(utterance, island.to)
   if (name === "reason" || name === "because") return readReason(utterance, island, name)
   if (name === "smells_gas") return isDenied(utterance) ? null : only({ kind: "smells_gas" })
-  const isAlone =
-    utterance.islands.every(
-      (one) => one === island || /^(parts|answers\.(confirm|maybe|repeat)|repairs)/.test(one.rule),
-    ) && utterance.isClear
-  if (!isAlone) return null
+  return isAlone(utterance, island) ? readPlain(utterance, island, name, context) : null
+}
+
+const isAlone = (utterance: Utterance, island: Island): boolean =>
+  utterance.isClear &&
+  utterance.islands.every((one) => one === island || /^(parts|answers\.(confirm|maybe|repeat)|repairs)/.test(one.rule))
+
+/** A wish that is all that was said. */
+function readPlain(utterance: Utterance, island: Island, name: string, context: Context): Interpretation {
   if (name === "check_on_me") return readCheckOnMe(utterance, island)
   if (name === "show") return only({ kind: name, screen: tagValue(island, "screen") } as Command)
   if (name === "save") return only({ kind: name, what: tagValue(island, "what") } as Command)
