@@ -145,7 +145,7 @@ const restamp = (page: Page): Promise<void> =>
 /** Milliseconds from the reload until the count of all jobs and a first row stand on the page. */
 const measureList = async (page: Page): Promise<number> => {
   await page.reload()
-  await page.locator(".find-row").first().waitFor({ timeout: 60_000 })
+  await page.locator(".find-row").first().waitFor({ timeout: 180_000 })
   return page.evaluate(() => performance.now())
 }
 

@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync } from "node:fs"
 import { tmpdir } from "node:os"
 import { join, resolve } from "node:path"
-import { type BrowserContext, chromium, type Page } from "playwright-core"
+import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core"
 import { type InlineConfig, preview } from "vite"
 import type { LogLine } from "../../src/record/LogLine"
 import { findBrowser } from "./findBrowser"
@@ -59,6 +59,10 @@ export const launch = async (order: BrowserOrder): Promise<BrowserContext> => {
     ...(order.colorScheme && { colorScheme: order.colorScheme }),
   })
 }
+
+/** One browser for many tests: each opens a context of its own in it, which starts empty and costs no new browser. */
+export const launchBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: findBrowser(), headless: true, args: quietFlags })
 
 /** Every line in the page's own database, in the order of each job's log. */
 export const storedLines = (page: Page): Promise<LogLine[]> =>
