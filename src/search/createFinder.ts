@@ -10,6 +10,11 @@ export type Order = "newest" | "oldest" | "place" | "gravest"
 
 export interface Finder {
   put(rows: readonly JobRow[]): void
+  /**
+   * Reads the words said of so many rows into the index, and tells whether there are more. A search for words reads what
+   * is left; done before, in pieces, nobody waits for it.
+   */
+  readWords(most: number): boolean
   /** Rows that meet all conditions, in order. */
   find(conditions: readonly Condition[], order: Order): JobRow[]
   /** Every item of every job, by how many jobs have it. */
@@ -27,6 +32,10 @@ export const createFinder = (): Finder => {
   const counts = new Map<string, number>()
   const [placeWords, saidWords] = [new WordIndex(), new WordIndex()]
   let byName: Map<string, number> | null = null
+  /** All places by each order that was asked for, since rows were put in last: searching then needs no sorting. */
+  let ranked = new Map<Order, readonly number[]>()
+  /** Places whose words said are not in the index yet: the list can stand before they are. */
+  let unread: number[] = []
 
   const count = (row: JobRow, by: 1 | -1) => {
     for (const { item } of row.parts) counts.set(item, (counts.get(item) ?? 0) + by)
@@ -42,13 +51,21 @@ export const createFinder = (): Finder => {
     openedMs.push(Date.parse(row.openedAt))
     count(row, 1)
     placeWords.add(at, splitWords(row.place))
-    saidWords.add(at, row.words.split(" "))
+    unread.push(at)
+  }
+  const readWords = (most: number): boolean => {
+    for (const at of unread.slice(0, most)) saidWords.add(at, rows[at]?.words.split(" ") ?? [])
+    unread = unread.slice(most)
+    return unread.length > 0
   }
   const holding = (condition: Extract<Condition, { kind: "words" }>): Uint8Array[] =>
     condition.words.map((word) => {
       const hits = new Uint8Array(rows.length)
       if (condition.in !== "said") placeWords.mark(word, hits)
-      if (condition.in !== "place") saidWords.mark(word, hits)
+      if (condition.in !== "place") {
+        readWords(unread.length)
+        saidWords.mark(word, hits)
+      }
       return hits
     })
   const nameRank = (row: JobRow): number => {
@@ -70,19 +87,29 @@ export const createFinder = (): Finder => {
       newer(a, b),
   }
 
+  const placesBy = (order: Order): readonly number[] => {
+    const known = ranked.get(order) ?? [...rows.keys()].filter((at) => rows[at]).sort(compare[order])
+    ranked.set(order, known)
+    return known
+  }
+
   return {
     put(fresh) {
       for (const row of fresh) putOne(row)
+      if (fresh.length === 0) return
       byName = null
+      ranked = new Map()
     },
+    readWords,
     find(conditions, order) {
       const masks = conditions.flatMap((one) => (one.kind === "words" ? holding(one) : []))
       const others = conditions.flatMap((one) => (one.kind === "words" ? [] : [one]))
-      const found: number[] = []
-      for (const [at, row] of rows.entries()) {
-        if (row && masks.every((mask) => mask[at]) && others.every((one) => matches(row, one))) found.push(at)
+      const found: JobRow[] = []
+      for (const at of placesBy(order)) {
+        const row = rows[at]!
+        if (masks.every((mask) => mask[at]) && others.every((one) => matches(row, one))) found.push(row)
       }
-      return found.sort(compare[order]).map((at) => rows[at]!)
+      return found
     },
     items: () => new Map([...counts].filter(([, jobs]) => jobs > 0)),
     get size() {

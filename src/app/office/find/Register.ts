@@ -26,6 +26,8 @@ export interface Search {
 
 /** Rows made anew between two looks at the screen. */
 const batch = 8
+/** Rows whose words are read into the index between two looks: some ten milliseconds. */
+const wordBatch = 400
 
 export class Register {
   readonly finder = createFinder()
@@ -93,10 +95,17 @@ export class Register {
       this.damaged = faultsByJob(sources)
       this.put(rows)
       this.show({ phase: "ready" })
+      await this.readWords()
       await this.renew([...stale, ...(await this.store.rowless())])
     } catch {
       if (this.view.phase === "reading") this.show({ phase: "failed" })
     }
+  }
+
+  /** In pieces, between which the page can draw and take keys. */
+  private async readWords(): Promise<void> {
+    do await new Promise((fulfil) => setTimeout(fulfil))
+    while (this.finder.readWords(wordBatch))
   }
 
   private async renew(jobs: readonly string[]): Promise<void> {
