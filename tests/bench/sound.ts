@@ -5,9 +5,9 @@
  */
 import { readFileSync } from "node:fs"
 import { takeInFile } from "../../src/app/office/takeIn/takeInFile"
-import { encodeWav } from "../../src/cli/encodeWav"
 import { openEar } from "../../src/cli/openEar"
 import { createMemoryStore } from "../../src/record/memoryStore"
+import { encodeWav } from "../../src/speech/encodeWav"
 import { readWav } from "../../src/speech/readWav"
 import { realInterpreter, realTools } from "../realTools"
 
@@ -48,6 +48,7 @@ export const run = async (): Promise<void> => {
     tools: realTools(),
     now: () => "2026-03-04T09:00:00+00:00",
     pack: "uk-bs7671",
+    clips: null,
     openEar: async () => ear,
     told,
   }
