@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs"
 import { join } from "node:path"
 import { fileURLToPath } from "node:url"
 import { done, type Outcome, refuse } from "../facts/Outcome"
-import { type EarFileName, EarPack, earFileNames } from "../speech/EarPack"
+import { type EarFileName, type EarFiles, EarPack, earFileNames } from "../speech/EarPack"
 import { type Engine, loadEngine } from "../speech/engine"
 import { createRecogniser, type Recogniser } from "../speech/recogniser"
 
@@ -13,13 +13,17 @@ export const earPackFolder = fileURLToPath(new URL("../../.ear/ear", import.meta
 /** Takes a third of a second; use one for many files. */
 export const openEar = async (folder = earPackFolder): Promise<Outcome<Recogniser>> => {
   try {
-    const pack = EarPack.parse(JSON.parse(readFileSync(join(folder, "pack.json"), "utf8")))
-    const parts = earFileNames.map((name) => [name, new Uint8Array(readFileSync(join(folder, name)))] as const)
-    const bytes = Object.fromEntries(parts) as Record<EarFileName, Uint8Array>
-    return done(createRecogniser(await loadEngineInNode(), { pack, bytes }))
+    return done(createRecogniser(await loadEngineInNode(), readEarFiles(folder)))
   } catch {
     return refuse("The offline ear is not there. Run: npm run ear")
   }
+}
+
+/** The pack in memory. Throws where it is missing or is no pack. */
+export const readEarFiles = (folder = earPackFolder): EarFiles => {
+  const pack = EarPack.parse(JSON.parse(readFileSync(join(folder, "pack.json"), "utf8")))
+  const parts = earFileNames.map((name) => [name, new Uint8Array(readFileSync(join(folder, name)))] as const)
+  return { pack, bytes: Object.fromEntries(parts) as Record<EarFileName, Uint8Array> }
 }
 
 /**

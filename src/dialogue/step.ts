@@ -22,6 +22,7 @@ import { isSaidAgain } from "./isSaidAgain"
 import { askAgain, askOfPart, isWhereOf, sayDropped } from "./keepQuestion"
 import { keepWarning } from "./keepWarning"
 import { isOverdue } from "./loneWorker"
+import { isFaint } from "./needsYes"
 import { ownQuestion } from "./ownQuestion"
 import { nextMissing } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
@@ -158,6 +159,16 @@ const onGasSmell = (turn: Turn, heard: Heard): void => {
   sayGasSmell(turn)
 }
 
+/** Whether this is a yes or a no, and nothing else, that may have been anything. */
+const isFaintAnswer = ({ facts }: Interpretation, heard: Heard): boolean =>
+  isFaint(heard) && facts.length > 0 && facts.every((fact) => fact.kind === "confirm" || fact.kind === "deny")
+
+/** It is not asked for a yes or a no by name: that could answer itself. */
+const askToRepeat = (turn: Turn): void => {
+  turn.sound("sayAgain")
+  turn.say("Say that again.")
+}
+
 const onHeard = (turn: Turn, heard: Heard): void => {
   const before = turn.state
   const echo = heard.engine === "typed" ? null : echoOf(before.lastSentences, heard.text)
@@ -176,6 +187,7 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   if (isAsked && answersCheckIn(turn, reading)) return
   showLife(turn)
   const origin: Origin = { by: "voice", heard: [...(before.question?.heard ?? []), heard.id] }
+  if (isFaintAnswer(reading, heard)) return askToRepeat(turn)
   act(turn, reading, "said_yes", { origin, heard })
 }
 

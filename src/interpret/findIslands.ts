@@ -115,9 +115,7 @@ class IslandFinder {
         return this.opensClause(phrase)
       // "nought point nought two both times" counts readings, not what was read.
       case "quantity.foreign":
-        if (words[phrase.to - 1] === "times") return !/^(both|all)$/.test(words[phrase.to - 2] ?? "")
-        // "ten all the way through" counts no ways.
-        return !(words[phrase.to - 1] === "way" && words[phrase.to - 2] === "the")
+        return !(words[phrase.to - 1] === "times" && /^(both|all)$/.test(words[phrase.to - 2] ?? ""))
       case "quantity.lost":
         return !numbers.some((one) => one.to === phrase.from)
       case "length.length":
@@ -143,8 +141,7 @@ class IslandFinder {
     const tag = inside.length > 1 ? this.told(phrase)?.tags.find((one) => one.text === "cm") : undefined
     if (!tag) return true
     const [number] = inside.filter((one) => one.from - phrase.from >= tag.from && one.to - phrase.from <= tag.to)
-    const isExact = this.told(phrase)!.said.has("exact")
-    return number?.shape === "whole" && number.value < 100 && (number.spoken || isExact)
+    return number?.shape === "whole" && number.value < 100 && number.spoken
   }
 
   /** A question begins its clause: "is the label on" asks, "that is the label on" tells. */

@@ -6,7 +6,7 @@ import type { Heard } from "../facts/Heard"
 import { createEndpointer, type Endpointer, endpointerSettings, type Utterance } from "./endpointer"
 import { createHighPass } from "./highPass"
 import type { UtteranceSound } from "./Listener"
-import { isNumberWord } from "./numberRivals"
+import { isNumberWord } from "./numberWords"
 import type { Hearing } from "./recogniser"
 import { createResampler } from "./resampler"
 

@@ -4,6 +4,7 @@
  * ("nought … point … nought five") is not cut, since only a long quiet spell ends an utterance.
  */
 import { createLevelTracker } from "./levelTracker"
+import { createSpeechBand } from "./speechBand"
 
 /** How an utterance begins and ends; all in seconds unless the name says otherwise. */
 export interface EndpointerSettings {
@@ -33,8 +34,8 @@ export const endpointerSettings: EndpointerSettings = {
   onset: 0.08,
   onsetWindow: 0.15,
   longest: 30,
-  startDb: 9,
-  stayDb: 6,
+  startDb: 6,
+  stayDb: 5,
 }
 
 /** One stretch of sound that may hold words. Times are seconds from the first sample ever pushed. */
@@ -74,6 +75,7 @@ export const createEndpointer = (
   const frameLength = Math.round(rateHz / 100)
   const frames = (seconds: number) => Math.round(seconds * 100)
   const tracker = createLevelTracker()
+  const speechBand = createSpeechBand(rateHz)
   const recentlyLoud: boolean[] = []
   let pending = new Float32Array(0)
   /** Frames since the open utterance began, or the last few while there is none. */
@@ -126,7 +128,7 @@ export const createEndpointer = (
   const takeFrame = (frame: Float32Array): Utterance | null => {
     counted++
     kept.push(frame)
-    const above = tracker.follow(frame)
+    const above = tracker.follow(speechBand(frame))
     if (open) return goOn(above)
     watch(above)
     return null

@@ -3,7 +3,7 @@
  * that was never said hides easily among four that were.
  */
 import type { Decoded, Segment } from "./decode"
-import { isNumber } from "./numberRivals"
+import { isNumber } from "./numberWords"
 
 export interface Fit {
   /** Nats a frame by which the worst word falls short of free phones. Nought or above is a perfect fit. */

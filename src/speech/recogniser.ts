@@ -9,16 +9,28 @@ import { type Decoded, decode, setAutomaton, setGrammar } from "./decode"
 import type { EarFiles } from "./EarPack"
 import type { Engine } from "./engine"
 import { type Automaton, accepts, readFlatGrammar } from "./flatGrammar"
+import { headStart } from "./headStart"
 import { jsgfWords } from "./jsgfWords"
 import { loadDecoder, type RawDecoder } from "./loadDecoder"
-import { marginOf } from "./margins"
-import { measureFit } from "./measureFit"
+import { isNearlyFit, marginOf, tossUpLead } from "./margins"
+import { type Fit, measureFit } from "./measureFit"
 import { createNoiseAdapter } from "./noiseAdapter"
-import { grammarOf, numberRivals } from "./numberRivals"
+import { grammarOf } from "./numberWords"
 import { phoneLoop, phoneWords } from "./phoneLoop"
+import { rivalsOf } from "./rivals"
 
 /** Sound shorter than this holds no word, in seconds. */
 const shortest = 0.15
+
+/**
+ * What the engine charges for each word, as a probability. Where it is near one, its own default, short words are put
+ * into any long vowel: "four ohms" became "four oh ohms".
+ */
+const wordCost = 0.05
+const enginesOwnWordCost = 0.65
+
+/** How often a rival may take the place of the answer that it beat. */
+const mostSwaps = 2
 
 /** One answer. Times are seconds from the start of the utterance. */
 export interface Hearing {
@@ -34,13 +46,23 @@ export interface Recogniser {
   take(grammar: EarGrammar): Outcome
   /** Null where nothing of the grammar was said, and while there is no grammar. */
   hear(samples: Float32Array): Hearing | null
+  /** What `hear` judges by, also of answers that it would let pass: limits are fitted on it. */
+  weigh(samples: Float32Array): Weighed | null
+}
+
+/** What a margin is made of. */
+export interface Weighed {
+  best: Decoded
+  fit: Fit
+  /** The likeliest other thing; null where the answer has no rival. */
+  nearest: Decoded | null
 }
 
 /** Throws where the pack is not a model: see `loadDecoder`. */
 export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser => {
   // Scores of two decodings can only be compared when each frame is scored by all of the model. The engine's own noise
   // removal is off: the model is fitted to the noise instead.
-  const settings = { compallsen: true, remove_noise: false }
+  const settings = { compallsen: true, remove_noise: false, wip: wordCost }
   const main = loadDecoder(engine, files, settings)
   const rival = loadDecoder(engine, files, settings)
   for (const word of phoneWords) addWord(rival, word)
@@ -65,32 +87,67 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     return outcome
   }
 
-  const against = (jsgf: string, samples: Float32Array): Decoded | null =>
-    setGrammar(engine, rival, jsgf).ok ? decode(engine, rival, samples) : null
-
-  /** The likeliest other number, and by how many nats the answer leads it. */
-  const nearestNumber = (best: Decoded, samples: Float32Array) => {
-    const words = best.words.map((word) => word.text)
-    const others = numberRivals(words, (other) => sentences !== null && accepts(sentences, other))
-    const nearest = others.length > 0 ? against(grammarOf(others), samples) : null
-    return nearest && { text: nearest.text, lead: best.nats - nearest.nats }
+  const againstPhones = (samples: Float32Array): Decoded | null => {
+    rival.set_config("wip", enginesOwnWordCost)
+    return setGrammar(engine, rival, phoneLoop).ok ? decode(engine, rival, samples) : null
   }
 
-  const hear = (samples: Float32Array): Hearing | null => {
+  const likeliestOf = (sentences: readonly string[], samples: Float32Array): Decoded | null => {
+    if (sentences.length === 0) return null
+    rival.set_config("wip", wordCost)
+    const taken = setAutomaton(engine, rival, readFlatGrammar(grammarOf(sentences))!)
+    return taken.ok ? decode(engine, rival, samples) : null
+  }
+
+  const rivalsTo = ({ words }: Decoded) => {
+    const isSentence = (other: readonly string[]) => sentences !== null && accepts(sentences, other)
+    return rivalsOf(
+      words.map((word) => word.text),
+      isSentence,
+    )
+  }
+
+  /** The answer, or in its place one that is so much likelier to be said that it may fit a little worse. */
+  const favour = (found: Decoded, samples: Float32Array): Decoded => {
+    const likelier = rivalsTo(found).filter((other) => headStart(other) > headStart(found.text))
+    const other = likeliestOf(likelier, samples)
+    return other && rank(other) > rank(found) ? other : found
+  }
+
+  /**
+   * The best answer with what speaks for and against it; null where it is far from anything that was said. The search
+   * through the whole grammar takes short cuts, and now and then a rival fits better than what it found.
+   */
+  const weigh = (samples: Float32Array): Weighed | null => {
     if (taken === null || samples.length < shortest * files.pack.rateHz) return null
     fitToNoise(samples)
-    const best = decode(engine, main, samples)
-    const free = best && against(phoneLoop, samples)
-    if (!best || best.words.length === 0 || !free) return null
-    const fit = measureFit(best, free)
-    if (marginOf(fit, null) === null) return null
-    const nearest = nearestNumber(best, samples)
-    const margin = marginOf(fit, nearest?.lead ?? null)
-    if (margin === null) return null
-    return { text: best.text, alternatives: nearest && margin < 1 ? [nearest.text] : [], words: best.words, margin }
+    const found = decode(engine, main, samples)
+    const free = found && againstPhones(samples)
+    if (!found || found.words.length === 0 || !free || !isNearlyFit(measureFit(found, free))) return null
+    const nearestTo = (answer: Decoded) => likeliestOf(rivalsTo(answer), samples)
+    const first = favour(found, samples)
+    let [best, nearest] = [first, nearestTo(first)]
+    for (let swaps = 0; nearest && rank(nearest) > rank(best) && swaps < mostSwaps; swaps++)
+      [best, nearest] = [nearest, nearestTo(nearest)]
+    return { best, fit: measureFit(best, free), nearest }
   }
 
-  return { rateHz: files.pack.rateHz, take, hear }
+  const hear = (samples: Float32Array) => {
+    const weighed = weigh(samples)
+    return weighed && hearingOf(weighed)
+  }
+  return { rateHz: files.pack.rateHz, take, hear, weigh }
+}
+
+const rank = ({ nats, text }: Decoded) => nats + headStart(text)
+
+/** Null where the answer is not believed at all. */
+export const hearingOf = ({ best, fit, nearest }: Weighed): Hearing | null => {
+  const lead = nearest && best.nats - nearest.nats
+  const margin = marginOf(fit, lead)
+  if (margin === null) return null
+  const isTossUp = nearest !== null && lead !== null && lead < tossUpLead
+  return { text: best.text, alternatives: isTossUp ? [nearest.text] : [], words: best.words, margin }
 }
 
 /** Adds a way of saying a word unless it is there: adding one twice throws. Several ways of saying one word are numbered. */

@@ -23,4 +23,4 @@ test("the recording gives the same record and the same warnings as its transcrip
   expect(warnings.map((words, index) => words.slice(0, bakeryWarnings[index]?.length))).toEqual(bakeryWarnings)
   expect(heardIn(lines).filter((words) => bakeryChatter.test(words))).toEqual([])
   rmSync(folder, { recursive: true })
-}, 240_000)
+}, 900_000)

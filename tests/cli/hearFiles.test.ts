@@ -33,6 +33,7 @@ const recogniser = (): Recogniser => {
   return {
     rateHz,
     take: () => done(undefined),
+    weigh: () => null,
     hear: () => {
       heard += 1
       const text = heard % 2 ? "gas bond <ten> & more" : "no"
