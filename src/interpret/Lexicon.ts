@@ -42,6 +42,8 @@ export interface WordEntry {
 
 /** Words kept; a trade's own are a few thousand. */
 const mostWords = 20_000
+const denial =
+  /..(n't|nae)$|^(is|are|was|were|have|has|had|hev|do|does|did|ca|could|wo|would|should|must|might|need|ai)nt$/
 const trustDoubt = { sure: 0, asked: 1, doubt: 2 } as const
 
 export class Lexicon {
@@ -108,6 +110,8 @@ export class Lexicon {
     const forms = [...plainForms]
     const add = (meant: string, doubt: number) => forms.push({ word: this.matcher.words.idOf(meant), doubt })
     if (word.endsWith("'s") && word.length > 3) add(word.slice(0, -2), 0)
+    // "hevn't", "shouldnae", "didnt": whatever verb it is, it denies.
+    if (plainForms[0]!.word === 0 && denial.test(word)) add("not", 0)
     for (const place of ["phrase", "unit"] as const) {
       const meaning = this.book.soundAlikes[place].get(word)
       if (meaning) add(meaning.meant, trustDoubt[meaning.trust])

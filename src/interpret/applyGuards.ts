@@ -8,9 +8,32 @@ import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
 import { bitsOf } from "./GrammarBits"
-import { isDoer, isDuty, isJudgement, isNextWork, isOfSupply, isOutdone, isPast } from "./harmlessGuards"
+import {
+  isDictating,
+  isDuty,
+  isJudgement,
+  isNextWork,
+  isNoCondition,
+  isOfSupply,
+  isOutdone,
+  isPast,
+  isPromised,
+  reachesClause,
+} from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
-import { beginsAsking, isElsewhere, isMarred, isSmallBetween, opensQuestion } from "./marksOfDoubt"
+import {
+  beginsAsking,
+  hasOwnSubject,
+  isChatter,
+  isElsewhere,
+  isLeftOpen,
+  isMarred,
+  isSmallBetween,
+  isStrangelyDone,
+  isSupposed,
+  leadsIn,
+  opensQuestion,
+} from "./marksOfDoubt"
 import { isEdgeGap } from "./Token"
 import { hasTag, type Island, type Utterance } from "./Utterance"
 import { trait } from "./wordTraits"
@@ -40,7 +63,6 @@ const isTalk = (one: Island) => (one.grammar & guarding) !== 0 || one.rule === "
 class Guards {
   /** The phrases that can take something back: mostly none. */
   private readonly talk: readonly Island[]
-  private readonly hasChatter: boolean
   private readonly isElsewhere: boolean
 
   constructor(
@@ -50,18 +72,22 @@ class Guards {
   ) {
     const mayTalk = (utterance.grammars & (guarding | reading)) !== 0
     this.talk = mayTalk ? utterance.islands.filter(isTalk) : nothingFound
-    this.hasChatter = !utterance.isClear && utterance.leftovers.includes("chatter")
     this.isElsewhere = isElsewhere(utterance)
   }
 
   judge(claim: Claim): Claim | null {
-    if (this.isChatter(claim) || isOfLeads(claim, this.utterance, this.clauses) || this.isSupposed(claim)) return null
+    const { utterance, clauses } = this
+    if (!utterance.isClear && isChatter(claim, utterance, clauses)) return null
+    if (isOfLeads(claim, utterance, clauses) || isSupposed(claim, utterance, clauses)) return null
     if (this.talk.length > 0) {
       if (this.isPlanned(claim) || this.isOvertaken(claim)) return null
       if (this.hasException(claim))
         return this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")
     }
-    if (this.isElsewhere || this.isConditional(claim)) return this.onlyAsked(claim, "somebody else may have said so")
+    if (this.isElsewhere || this.isConditional(claim))
+      return this.found("guards.condition").some((one) => isPromised(one, this.utterance))
+        ? null
+        : this.onlyAsked(claim, "somebody else may have said so")
     if (this.isQuestion(claim)) return this.onlyAsked(claim, "that sounded like a question")
     return claim.kind === "step_done" ? this.judgeStep(claim) : this.judgeValue(claim)
   }
@@ -69,7 +95,7 @@ class Guards {
   private judgeStep(claim: Claim): Claim | null {
     if (!claim.isBare && beginsAsking(claim, this.utterance, this.clauses)) return null
     if (this.isNegated(claim) || this.isUndone(claim)) return null
-    return isMarred(claim, this.utterance)
+    return isMarred(claim, this.utterance) || isStrangelyDone(claim, this.utterance)
       ? this.doubt(claim, "something about it was not understood")
       : this.hedgedStep(claim)
   }
@@ -83,7 +109,8 @@ class Guards {
     if (foreign) return this.onlyAsked(claim, "that was said of something else")
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
-    return negation === "after" ? null : this.hedged(claim)
+    if (negation === "after") return null
+    return isLeftOpen(claim, this.utterance) ? this.doubt(claim, "that was left open") : this.hedged(claim)
   }
 
   /** What was not plainly said is asked about when it was asked for, and else left alone. */
@@ -120,24 +147,18 @@ class Guards {
     return this.clauses[part][claim.from] === this.clauses[part][island.from]
   }
 
-  private isChatter(claim: Claim): boolean {
-    if (!this.hasChatter) return false
-    return this.utterance.leftovers.some(
-      (leftover, at) =>
-        leftover === "chatter" && (claim.isBare || this.clauses.clause[at] === this.clauses.clause[claim.from]),
-    )
-  }
-
   private isConditional(claim: Claim): boolean {
-    if (this.talk.length === 0) return false
     return (
       this.found("guards.limit").some(
-        (one) => this.inSame("clause", claim, one) && !isJudgement(one, this.utterance),
+        (one) =>
+          this.inSame("clause", claim, one) &&
+          !isJudgement(one, this.utterance) &&
+          !(claim.qualifier === ">" && /^(the )?(limit|max|most)/.test(this.textOf(one))),
       ) ||
       this.found("guards.condition").some(
         (one) =>
-          !isDoer(one, this.utterance) &&
-          this.inSame(isOutdone(one, this.utterance) ? "clause" : "sentence", claim, one),
+          !isNoCondition(one, claim, this.utterance) &&
+          this.inSame(reachesClause(one, this.utterance) ? "clause" : "sentence", claim, one),
       )
     )
   }
@@ -149,17 +170,9 @@ class Guards {
 
   /** "I thought it was six but it's ten": only what was thought before falls. */
   private isOvertaken(claim: Claim): boolean {
-    if (this.talk.length === 0) return false
     return [...this.found("guards.condition"), ...this.found("guards.limit")].some(
       (one) => this.inSame("clause", claim, one) && isOutdone(one, this.utterance),
     )
-  }
-
-  /** "say the label's on": a clause that opens so supposes. */
-  private isSupposed(claim: Claim): boolean {
-    if (claim.kind !== "step_done") return false
-    const first = this.clauses.clause.indexOf(this.clauses.clause[claim.from]!)
-    return this.utterance.words[first] === "say" && first < claim.from
   }
 
   private isPlanned(claim: Claim): boolean {
@@ -168,6 +181,7 @@ class Guards {
         this.inSame("clause", claim, one) &&
         (claim.kind === "step_done" || one.from < claim.from) &&
         !isPast(one, this.utterance) &&
+        !isDictating(one, this.utterance) &&
         !(one.from >= claim.to && (isDuty(one, this.utterance) || isNextWork(one, this.utterance))),
     )
   }
@@ -213,14 +227,8 @@ class Guards {
       // "clamp fitted, not."
       if (one.to === this.utterance.tokens.length && this.textOf(one) === "not" && this.isParted(one.from)) return true
       if (this.inSame("segment", claim, one)) return true
-      return this.inSame("clause", claim, one) && one.from < claim.from && !this.hasOwnSubject(claim)
+      return this.inSame("clause", claim, one) && one.from < claim.from && !hasOwnSubject(claim, this.utterance)
     })
-  }
-
-  /** "… and the label is on" starts afresh; "… and fitted the label" goes on under the same not. */
-  private hasOwnSubject(claim: Claim): boolean {
-    const before = this.utterance.words[claim.from - 1]
-    return before !== undefined && ["the", "a", "my", "that", "is"].includes(before)
   }
 
   private isUndone(claim: Claim): boolean {
@@ -277,27 +285,16 @@ class Guards {
       /prob|maybe|perhaps|think|suppose|guess|could|sure|know|should/.test(this.textOf(one)),
     )
     const isHedged = [...this.found("guards.hedge"), ...loose].some(
-      (one) => this.inSame("clause", claim, one) || this.leadsIn(one, claim),
+      (one) => this.inSame("clause", claim, one) || leadsIn(one, claim, this.utterance, this.clauses),
     )
     if (isHedged) return this.doubt(claim, "that was not sure")
     const mayRound = claim.kind === "length" || claim.kind === "distance"
     const isRounded =
       !mayRound &&
       isMeasured(claim.kind) &&
-      this.found("guards.rounding").some((one) => this.inSame("segment", claim, one) || this.leadsIn(one, claim))
+      this.found("guards.rounding").some(
+        (one) => this.inSame("segment", claim, one) || leadsIn(one, claim, this.utterance, this.clauses),
+      )
     return isRounded || (isIsh && !mayRound) ? this.doubt(claim, "that was not exact") : claim
-  }
-
-  /** "I think, sixteen", "sixteen, I think": a comma does not free the value. */
-  private leadsIn(island: Island, claim: Claim): boolean {
-    if (!this.inSame("sentence", claim, island)) return false
-    return island.to === claim.from || (island.from >= claim.to && this.isAlone(island))
-  }
-
-  /** Whether nothing else of weight stands in the clause. */
-  private isAlone(island: Island): boolean {
-    return this.utterance.islands.every(
-      (one) => one === island || this.clauses.clause[one.from] !== this.clauses.clause[island.from],
-    )
   }
 }

@@ -15,6 +15,8 @@ export function repairMarks(utterance: Utterance): Island[] {
   return utterance.islands.filter((one) => {
     if (!/^(repairs|answers|guards)\./.test(one.rule)) return false
     const text = textOf(utterance, one)
+    if (one.rule === "answers.repeat")
+      return text.endsWith("beg pardon") && one.from > 0 && one.to < utterance.tokens.length
     if (/^(no|nope|nae|naw)$/.test(text)) return mayRepair(utterance, one)
     if (text === "make it" && /^i('d)?$/.test(utterance.words[one.from - 1] ?? "")) return false
     if (one.rule === "repairs.repair" || one.rule === "repairs.no") return true
@@ -26,7 +28,11 @@ export function repairMarks(utterance: Utterance): Island[] {
 /** A bare no repairs before a pause or a value; before any other word it only says that something is not there. */
 function mayRepair(utterance: Utterance, island: Island): boolean {
   if (island.to >= utterance.tokens.length || isEdgeGap(utterance.tokens[island.to - 1]!.after)) return true
-  if (/\bnot\b|n't/.test(utterance.words.slice(island.to, island.to + 3).join(" "))) return true
+  if (
+    utterance.words[island.from - 1] !== "and" &&
+    /\bnot\b|n't/.test(utterance.words.slice(island.to, island.to + 3).join(" "))
+  )
+    return true
   const next = utterance.islands.find(
     (one) => one.from === island.to || (one.from === island.to + 1 && utterance.leftovers[island.to] === "skippable"),
   )
@@ -72,15 +78,21 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
     const moved = decideQuantity({ kind: last.kind, number, hasUnit: true, isAsked: true }, next.from, next.to)
     return claims.filter((one) => one !== last).map((one) => (one === next ? moved : one))
   }
-  if (last.value === next.value && last.kind !== next.kind && isMeasured(next.kind) && isMeasured(last.kind))
-    return eitherOf(claims, last, next)
-  if (last.kind === "field") return claims.filter((one) => one !== last)
+  if (isOtherUnit(last, next) && !meansTheUnit.test(text)) return eitherOf(claims, last, next)
+  if (last.kind === "field" || isOtherUnit(last, next)) return claims.filter((one) => one !== last)
   if (wipes.test(text)) return claims.map((one) => (one === last ? withdrawn(one) : one))
   const isPause = /^(sorry|wait|hang on|hold on|actually|in fact|excuse me|pardon me|damn|oops|whoops|bugger)$/.test(
     text,
   )
   return isPause ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
 }
+
+/** The same number with another unit. */
+const isOtherUnit = (last: Claim, next: Claim): boolean =>
+  last.value === next.value && last.kind !== next.kind && isMeasured(next.kind) && isMeasured(last.kind)
+
+/** "twenty five metres, I mean twenty five mil": only the unit can be what is put right. */
+const meansTheUnit = /^(no |sorry )?(i mean|i meant|i should say|or rather|correction)$/
 
 /** Scots "ten, no sixteen" says that it is not sixteen; only a pause behind the no makes it a repair for certain. */
 function mayDeny(text: string, mark: Island, utterance: Utterance): boolean {
@@ -127,6 +139,9 @@ function endRepair(claims: readonly Claim[], last: Claim, text: string, mark: Is
     /not|n't|nae/.test(`${text} ${utterance.words.slice(mark.to, mark.to + 3).join(" ")}`)
   )
     return claims.filter((one) => one !== last)
+  // "thirty, thirteen rather": the last of two is meant.
+  const isOfLast = /^(rather|i said|i mean|i meant|i should say)$/.test(text)
+  if (isOfLast) return claims.filter((one) => one === last || one.kind !== last.kind || one.to > last.from)
   const isLight = /^(sorry|actually|in fact|excuse me)$/.test(text)
   return isLight ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
 }

@@ -108,9 +108,23 @@ export function assignSubjects(
     if (!takesSubject(claim)) assigned.push(claim)
     else if (named && !postposed(claim, mentions, utterance)) assigned.push({ ...claim, subject: named })
     else if (mayBeGroup && takesMember(claim, utterance)) assigned.push(ofWhich(claim, []))
+    else if (mayBeGroup && isBeforeParts(claim, mentions) && takesGroup(claim, utterance))
+      assigned.push(...ofLater(claim, mentions, utterance))
     else assigned.push(...owned(claim, itemsFor(claim, mentions, utterance), { utterance, context, mayBeGroup }))
   }
   return assigned
+}
+
+/** Whether parts are named, and all of them behind the claim. */
+const isBeforeParts = (claim: Claim, mentions: readonly Mention[]): boolean =>
+  mentions.length > 0 && mentions.every((one) => one.from >= claim.to)
+
+/** "both of them are ten mil, the gas is … and the water's …": both, where just two are named; else it is asked. */
+function ofLater(claim: Claim, mentions: readonly Mention[], { words }: Utterance): Claim[] {
+  const items = [...new Set(mentions.map((one) => one.item).filter(isBond))]
+  return items.length === 2 && words.slice(0, claim.from).includes("both")
+    ? items.map((item) => ({ ...claim, subject: item }))
+    : [ofWhich(claim, items)]
 }
 
 interface Around {

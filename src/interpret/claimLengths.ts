@@ -39,15 +39,22 @@ const askedKind = (site: Site): Claim["kind"] => (isMeasured(site.asked) ? site.
 export function claimLength(site: Site): Claim | null {
   const whole = hasTag(site.island, "one") ? reading(site.island.from, site.island.to, "1", {}) : numberOf(site)
   if (!whole) return null
+  if (site.asked === "distance" && whole.shape === "fraction" && whole.value < 1 && !whole.doubt)
+    return measure(site, "distance", { hasUnit: true, shift: 3, number: whole })
   if (site.asked === "distance") return doubted(site, "distance", [whole.value], "a distance is wanted in millimetres")
   if (site.asked === "resistance" && whole.lead === "nought" && whole.value < 1)
     return doubted(site, "resistance", [whole.value], "a reading was asked and metres came")
   const plus = tagValue(site.island, "plus")
   if (hasTag(site.island, "one") && !plus && isPrice(site)) return null
   const centimetres = numberOf(site, "cm")
-  if (centimetres && centimetres.value < 10)
+  const isExact = hasTag(site.island, "exact")
+  if (centimetres && centimetres.value < 10 && !isExact)
     return doubted(site, "length", [whole.value + centimetres.value / 10], "the last figure may be tens or ones")
-  const text = plus ? `${whole.text}${plus.slice(1)}` : centimetres ? `${whole.text}.${centimetres.text}` : whole.text
+  const text = plus
+    ? `${whole.text}${plus.slice(1)}`
+    : centimetres
+      ? `${whole.text}.${centimetres.text.padStart(2, "0")}`
+      : whole.text
   if (isTornSquare(site, whole))
     return doubted(site, "length", [whole.value], "the two may belong to square millimetres")
   const hasUnit = tagValue(site.island, "unit") === "m"

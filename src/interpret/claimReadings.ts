@@ -14,14 +14,17 @@ export function claimReading(site: Site): Claim | null {
   const { island } = site
   const part = tagValue(island, "part")
   if (part) return measure(site, "resistance", { hasUnit: true, number: reading(island.from, island.to, part, {}) })
+  if (isOnlyBound(site)) return null
   const number = hasTag(island, "one") ? reading(island.from, island.to, "1", {}) : numberOf(site)
   if (!number) return null
   const plus = tagValue(island, "plus")
   if (plus)
     return measure(site, "resistance", { hasUnit: true, number: { ...number, text: `${number.text}${plus.slice(1)}` } })
   const unit = tagValue(island, "unit")
-  const qualifier = tagValue(island, "qualifier") as Qualifier | undefined
-  if (unit === undefined && qualifier === undefined && number.lead === null) return claimBare(site)
+  const isLimit = unit !== undefined && isLimitOfMeter(site)
+  const qualifier = isLimit ? ">" : (tagValue(island, "qualifier") as Qualifier | undefined)
+  if (unit === undefined && number.lead === null && (qualifier === undefined || site.asked === "distance"))
+    return withQualifier(claimBare(site), qualifier)
   if (hasTag(island, "broken")) return doubted(site, "resistance", [], "the letter may stand for the point")
   if (unit === "microhm?") return doubted(site, "resistance", [], "microhms cannot be meant")
   if (unit === "megohm?" && qualifier !== ">")
@@ -32,8 +35,24 @@ export function claimReading(site: Site): Claim | null {
   if (!claim) return null
   if (qualifier && unit === undefined && number.lead !== "nought")
     return doubted(site, "resistance", [number.value, shifted(number.text, 3)], "the unit was not heard")
-  return qualifier ? { ...claim, qualifier } : claim
+  return withQualifier(claim, qualifier)
 }
+
+const withQualifier = (claim: Claim | null, qualifier: Qualifier | undefined): Claim | null =>
+  claim && qualifier ? { ...claim, qualifier } : claim
+
+/** "all sizes up to two forty": a bound that no unit and no question ties to ohms. */
+const isOnlyBound = (site: Site): boolean =>
+  !site.asked &&
+  tagValue(site.island, "unit") === undefined &&
+  numberOf(site)?.lead === null &&
+  /^(up|under|over|above|below|at)$/.test(site.utterance.words[site.island.from]!)
+
+/** "over range, and the limit's two hundred ohms": how much the meter can show. */
+export const isLimitOfMeter = ({ utterance, island }: Pick<Site, "utterance" | "island">): boolean =>
+  /\b(limit|limit's|max|maximum|most)( (is|it|shows|show|can|it'll|goes|to))*$/.test(
+    utterance.words.slice(0, island.from).join(" "),
+  ) && utterance.islands.some((one) => one.rule === "resistance.overRange" && one.to <= island.from)
 
 /** The loop impedance of the supply, and an electrode's resistance: ohms, whether or not the word was said. */
 export const claimSupplyReading = (site: Site): Claim | null => measure(site, "resistance", { hasUnit: true })

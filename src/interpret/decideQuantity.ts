@@ -98,11 +98,12 @@ function teensOf(value: number): number[] {
   return value < 1000 && rest > 0 ? [...twin, rest, value] : [value]
 }
 
-function doubtDistance({ number, hasUnit, isAsked }: Quantity, value: number): ClaimDoubt | undefined {
+function doubtDistance({ number, hasUnit, isAsked, shift }: Quantity, value: number): ClaimDoubt | undefined {
   if (number.shape === "digits") return { candidates: [value], because: "two numbers ran together" }
   if (number.lead !== null && !hasUnit)
     return { candidates: [shifted(number.text, 3)], because: "a distance is wanted in millimetres" }
-  if (value < 40 && (value < 30 || isSold(value)))
+  // Said in centimetres it cannot be a size.
+  if (value < 40 && (value < 30 || (isSold(value) && shift !== 1)))
     return {
       candidates: isSold(value) || value === 0 ? [value, value * 10].filter((one) => one > 0) : [value],
       because: "that is very close",

@@ -16,7 +16,7 @@ const afterNumber = new Set(
 )
 /** Words that may lead up to a number. */
 const beforeNumber = new Set(
-  "about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till not no probably perhaps maybe possibly".split(
+  "about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till are were stranded solid yellow not no probably perhaps maybe possibly".split(
     " ",
   ),
 )
@@ -105,7 +105,11 @@ function isCount(claim: Claim, utterance: Utterance): boolean {
       return claim.kind !== "resistance" && claim.kind !== "length" && claim.kind !== "distance"
     if (isUnitless && leftover === "neutral" && !afterNumber.has(word)) return true
   }
-  if (isUnitless && next !== null && utterance.islands.some((one) => one.from === next && one.rule === "steps.thing"))
+  if (
+    isUnitless &&
+    next !== null &&
+    utterance.islands.some((one) => one.from === next && /^steps\.(thing|\w+(Fitted|Cleaned))$/.test(one.rule))
+  )
     return true
   return false
 }

@@ -115,7 +115,9 @@ class IslandFinder {
         return this.opensClause(phrase)
       // "nought point nought two both times" counts readings, not what was read.
       case "quantity.foreign":
-        return !(words[phrase.to - 1] === "times" && /^(both|all)$/.test(words[phrase.to - 2] ?? ""))
+        if (words[phrase.to - 1] === "times") return !/^(both|all)$/.test(words[phrase.to - 2] ?? "")
+        // "ten all the way through" counts no ways.
+        return !(words[phrase.to - 1] === "way" && words[phrase.to - 2] === "the")
       case "quantity.lost":
         return !numbers.some((one) => one.to === phrase.from)
       case "length.length":
@@ -141,7 +143,8 @@ class IslandFinder {
     const tag = inside.length > 1 ? this.told(phrase)?.tags.find((one) => one.text === "cm") : undefined
     if (!tag) return true
     const [number] = inside.filter((one) => one.from - phrase.from >= tag.from && one.to - phrase.from <= tag.to)
-    return number?.shape === "whole" && number.value < 100 && number.spoken
+    const isExact = this.told(phrase)!.said.has("exact")
+    return number?.shape === "whole" && number.value < 100 && (number.spoken || isExact)
   }
 
   /** A question begins its clause: "is the label on" asks, "that is the label on" tells. */

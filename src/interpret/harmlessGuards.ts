@@ -6,17 +6,53 @@ import { trait } from "./wordTraits"
 const textOf = (island: Island, utterance: Utterance) => utterance.words.slice(island.from, island.to).join(" ")
 
 /** "somebody's already put ten mil on" tells of work that is done; "somebody says" does not. */
-export const isDoer = (island: Island, utterance: Utterance): boolean =>
+const isDoer = (island: Island, utterance: Utterance): boolean =>
   /^some(body|one)('s)?$/.test(textOf(island, utterance)) &&
   /^(has|have|already|put|fitted|used)$/.test(utterance.words[island.to] ?? "")
 
-/** "I thought it was six but it's ten", "usually ten, but it's sixteen": only what was thought, or is usual, falls. */
+const old =
+  /^((i )?thought|usually|normally|generally|typically|as a rule|as usual|till|until|used to|yesterday|last (time|year|year's|week)|previous|previously|the old|(the )?drawing says|the drawing|on paper|regs say|book says|(drawings?|plans?|spec|schedule|book|sheet) (has|have|had) (it|that|them))$/
+/** What is, set against what was: "but it's", "now it reads", "today I'm getting". */
+const anew =
+  /\b(but (it's|it|that's|this|actually|what's|what is)|(now|today|here) (it's|it|that's|i'm|i|we're|we|she's|reads|reading|getting)|it's now|my (tape|meter|tester) (says|reads|shows|has))\b/
+
+/** "I thought it was six but it's ten", "till I cleaned it, now it's ten": only what was thought, or was, falls. */
 export const isOutdone = (island: Island, utterance: Utterance): boolean =>
-  /^((i )?thought|usually|normally|generally|typically|as a rule|as usual)$/.test(textOf(island, utterance)) &&
-  utterance.words.some(
-    (word, at) =>
-      at >= island.to && word === "but" && /^(it's|it|that's|this|actually)$/.test(utterance.words[at + 1] ?? ""),
-  )
+  old.test(textOf(island, utterance)) && anew.test(utterance.words.slice(island.to).join(" "))
+
+/** "measured at twenty, once the floor was swept": what had to be done first was done. */
+const isDoneFirst = (island: Island, claim: Claim, utterance: Utterance): boolean =>
+  claim.kind !== "step_done" &&
+  claim.to <= island.from &&
+  /^(once|after)$/.test(textOf(island, utterance)) &&
+  /\b(was|were|had|i'd|we'd)\b/.test(utterance.words.slice(island.to, island.to + 4).join(" "))
+
+/** Whether the phrase that looks like a condition puts none on the claim. */
+export const isNoCondition = (island: Island, claim: Claim, utterance: Utterance): boolean =>
+  isDoer(island, utterance) ||
+  isDoneFirst(island, claim, utterance) ||
+  (claim.to < island.from && isOfNext(island, utterance))
+
+/** A condition that holds in its clause only: one outdone, or "TN-S, not TT like the old sheet says", which compares. */
+export const reachesClause = (island: Island, utterance: Utterance): boolean =>
+  isOutdone(island, utterance) || /^(like|than)$/.test(utterance.words[island.from - 1] ?? "")
+
+/** "… and when I've got the clamp on I'll …": what stands before the "and" is told already. */
+const isOfNext = (island: Island, utterance: Utterance): boolean =>
+  utterance.words[island.from - 1] === "and" &&
+  /^(if|when|once|as soon as)$/.test(textOf(island, utterance)) &&
+  isPromised(island, utterance)
+
+/** "if it goes over I'll swap the leads": what will be done then. */
+export const isPromised = (island: Island, utterance: Utterance): boolean =>
+  /^(if|when|once|as soon as)$/.test(textOf(island, utterance)) &&
+  utterance.words.slice(island.to).some((word) => /^(i'll|we'll)$/.test(word))
+
+/** "you can put down ten square": says what to write. */
+export const isDictating = (island: Island, utterance: Utterance): boolean =>
+  /^can$/.test(textOf(island, utterance)) &&
+  /^(you|y'all|ye|yous)$/.test(utterance.words[island.from - 1] ?? "") &&
+  /^(put (it )?down|write down|mark down|jot down|log|record)\b/.test(utterance.words.slice(island.to).join(" "))
 
 /** "the village hall is TT": the supply's facts may be said of the building. */
 export const isOfSupply = (claim: Claim, { entries, traits }: Utterance): boolean =>

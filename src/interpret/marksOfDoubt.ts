@@ -9,9 +9,13 @@ import { trait } from "./wordTraits"
 export const isElsewhere = ({ words, traits }: Utterance): boolean =>
   (traits & trait.house) !== 0 && /\w's (other )?(house|place|job|gaff|site)\b/.test(words.join(" "))
 
-/** "what time does the shop open": a bare "what" wants a repeat, before other words it asks them. */
+/** "what time does the shop open": a bare "what" wants a repeat, before other words it asks; "what they've put" tells. */
 export const opensQuestion = ({ from, to }: Island, { words, tokens }: Utterance): boolean =>
-  to - from === 1 && words[from] === "what" && to < tokens.length && !isEdgeGap(tokens[to - 1]!.after)
+  to - from === 1 &&
+  words[from] === "what" &&
+  to < tokens.length &&
+  !isEdgeGap(tokens[to - 1]!.after) &&
+  !/^(i|we|they|he|she|i've|we've|they've|he's|she's|you've|they'd|i'm)$/.test(words[to]!)
 
 /** "label's on but faded": what stands behind the "but" was not understood, and may be why it does not count. */
 export function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance): boolean {
@@ -20,6 +24,14 @@ export function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance):
   const rest = leftovers.slice(claim.to + 1, end === -1 ? undefined : end + 1)
   return rest.length < 4 && rest.includes("unknown")
 }
+
+/** "I hivvent fitted the clamp": a strange word between who did it and what was done may deny it. */
+export const isStrangelyDone = ({ from }: Claim, { words, leftovers }: Utterance): boolean =>
+  leftovers[from - 1] === "unknown" && /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")
+
+/** "nought point nought five or thereunder": a strange "or" behind a value may bound it. */
+export const isLeftOpen = ({ to }: Claim, { words, leftovers }: Utterance): boolean =>
+  words[to] === "or" && leftovers[to + 1] === "unknown"
 
 /** "is everything proved dead": a clause that begins with its verb asks. */
 export function beginsAsking(claim: Claim, { words }: Utterance, { clause }: Clauses): boolean {
@@ -32,3 +44,25 @@ export function beginsAsking(claim: Claim, { words }: Utterance, { clause }: Cla
 /** Whether only words that say little stand between two places. */
 export const isSmallBetween = (from: number, to: number, { leftovers }: Utterance): boolean =>
   leftovers.slice(from, to).every((leftover) => leftover === "skippable" || leftover === "neutral")
+
+/** Talk of something else in the claim's clause, or anywhere beside a bare number. */
+export const isChatter = (claim: Claim, { leftovers }: Utterance, { clause }: Clauses): boolean =>
+  leftovers.some((leftover, at) => leftover === "chatter" && (claim.isBare || clause[at] === clause[claim.from]))
+
+/** "say the label's on": a clause that opens so supposes. */
+export function isSupposed(claim: Claim, { words }: Utterance, { clause }: Clauses): boolean {
+  if (claim.kind !== "step_done") return false
+  const first = clause.indexOf(clause[claim.from]!)
+  return words[first] === "say" && first < claim.from
+}
+
+/** "… and the label is on" starts afresh; "… and fitted the label" goes on under the same not. */
+export const hasOwnSubject = (claim: Claim, { words }: Utterance): boolean =>
+  ["the", "a", "my", "that", "is"].includes(words[claim.from - 1] ?? "")
+
+/** "I think, sixteen", "sixteen, I think": a comma does not free the value. */
+export function leadsIn(island: Island, claim: Claim, { islands }: Utterance, { sentence, clause }: Clauses): boolean {
+  if (sentence[claim.from] !== sentence[island.from]) return false
+  const isAlone = () => islands.every((one) => one === island || clause[one.from] !== clause[island.from])
+  return island.to === claim.from || (island.from >= claim.to && isAlone())
+}

@@ -26,7 +26,7 @@ export function readClock(words: readonly string[], now: LocalMoment | null): Cl
   const core = text
     .replace(/\b(in )?(the |this )?(morning|afternoon|evening|tonight|today)\b/g, "")
     .replace(/\b(a\.?m|p\.?m|am|pm)\b/g, "")
-    .replace(/\b(at|on|this|just)\b/g, "")
+    .replace(/\b(at|on|this|just|dead|bang|spot|sharp|prompt)\b/g, "")
     .replace(/\s+/g, " ")
     .trim()
   if (/^(now|right now)$/.test(core) || (core === "" && /\bjust\b/.test(text))) return now ? { at: now.minutes } : null

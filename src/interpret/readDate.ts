@@ -11,11 +11,18 @@ export type DateReading = { day: LocalDay } | { candidates: readonly string[]; b
 const weekdays = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"]
 const shortMonths = "jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec"
 const weekdayShape = "(sun|mon|tues|wednes|thurs|fri|satur)day"
+/** "not today, tomorrow" */
+const denied = new RegExp(`^(not|no) (today|tomorrow|yesterday|${weekdayShape}) (?=\\S)`)
 const monthShape = `(january|february|march|april|may|june|july|august|september|october|november|december|${shortMonths})`
 
 /** Reads the words of a date; `isPast` when it is of something that was done. Null when they hold none. */
 export function readDate(words: readonly string[], now: LocalMoment, isPast: boolean): DateReading {
-  const text = joinYears(words.join(" "))
+  const text = joinYears(words.join(" ")).replace(denied, "")
+  const dated = /^(\d{1,2})th of (\d{1,2})th (this year|\d{4})$/.exec(text)
+  if (dated) {
+    const year = dated[3] === "this year" ? now.year : Number(dated[3])
+    return real({ day: Number(dated[1]), month: Number(dated[2]), year })
+  }
   if (/^\d{1,2}th (of )?\d{1,2}th$/.test(text)) return { candidates: [], because: "the month was not named" }
   const found =
     readRelative(text, now, isPast) ??
@@ -52,6 +59,7 @@ function readRelative(text: string, now: LocalMoment, isPast: boolean): DateRead
   if (/^yesterday\b/.test(text)) return { day: addDays(now, -1) }
   if (/^day before yesterday\b/.test(text)) return { day: addDays(now, -2) }
   if (/^tomorrow week$/.test(text)) return { day: addDays(now, 8) }
+  if (/^tomorrow fortnight$/.test(text)) return { day: addDays(now, 15) }
   if (/^tomorrow( morning| afternoon)?$/.test(text)) return { day: addDays(now, 1) }
   if (/^day after tomorrow$/.test(text)) return { day: addDays(now, 2) }
   if (/^(a )?week today$|^today week$|^(a )?week from today$/.test(text)) return { day: addDays(now, 7) }
@@ -70,7 +78,7 @@ function readRelative(text: string, now: LocalMoment, isPast: boolean): DateRead
 
 function readInterval(text: string, now: LocalMoment, isPast: boolean): DateReading {
   const match =
-    /^(?:in |after |within )?(\d{1,3}|a|an)? ?(day|week|fortnight|month|year)s?'?(?: (and a half))?(?: (time|from now|from today|ago|hence))?$/.exec(
+    /^(?:in |after |within )?(\d{1,3}|a|an)? ?(day|week|fortnight|month|year)s?'?(?: (and a half))?(?: (time|from now|from today|ago|hence|to (?:the )?day))?$/.exec(
       text,
     )
   if (!match || (!match[1] && match[2] !== "fortnight")) return null
@@ -95,6 +103,8 @@ function readWeekday(text: string, now: LocalMoment, isPast: boolean): DateReadi
   const ahead = (weekdays.indexOf(name) - weekdayOf(now) + 7) % 7 || 7
   const behind = (weekdayOf(now) - weekdays.indexOf(name) + 7) % 7 || 7
   if (rest === "week" || rest === "a week" || rest === "week on") return { day: addDays(now, ahead + 7) }
+  // "Friday first" is the one that comes first.
+  if (/^(first|1th|1st)$/.test(rest) && !isPast) return { day: addDays(now, ahead) }
   if (rest === "fortnight" || rest === "a fortnight") return { day: addDays(now, ahead + 14) }
   if (rest === "just" && isPast) return { day: addDays(now, -behind) }
   if (rest === "last")

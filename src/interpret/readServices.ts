@@ -38,7 +38,7 @@ export function readServices(site: Site): { facts: Fact[]; ask: Ask | null } {
 
 /** Words that may stand beside a part that is only picked. */
 const pickWords = new Set(
-  "now next start starting with the on onto to move moving right ok okay then so and for at first last go going let's we're i'm over back well um er uh is it's here's this we do doing i'll er erm begin beginning now's a also another one done you have it'd be i'm at aye yes yeah mate please here there it".split(
+  "now next start starting with the on onto to move moving right ok okay then so and for at first last go going let's we're i'm over back well um er uh is it's here's this we do doing i'll er erm begin beginning now's a also another one done you have it'd be i'm at stood standing sat knelt kneeling aye yes yeah mate please here there it".split(
     " ",
   ),
 )

@@ -4,6 +4,7 @@ import { isoDay, isoTime, parseLocal } from "./LocalDay"
 import { readClock } from "./readClock"
 import { readDate } from "./readDate"
 import { isUnsure, timeWords } from "./TimeWords"
+import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
 
 const asksClock = new Set(["time_of_test", "time"])
@@ -15,13 +16,15 @@ export const isTimeAsked = (context: Context): boolean =>
 
 /** The time or date that was said, a question, or null when nothing in the words is one. */
 export function readTimes(utterance: Utterance, context: Context): Interpretation | null {
-  const words = lastAfterRepair(utterance)
   const now = parseLocal(context.now)
-  const found = asksClock.has(context.asked ?? "")
-    ? clock(words, now)
-    : now
-      ? date(words, now, context.asked === "date_of_test")
-      : null
+  const read = (words: readonly string[]) =>
+    asksClock.has(context.asked ?? "")
+      ? clock(words, now)
+      : now
+        ? date(words, now, context.asked === "date_of_test")
+        : null
+  const whole = read(lastAfterRepair(utterance))
+  const found = whole?.facts.length ? whole : (fromFirstClause(utterance, read) ?? whole)
   if (!found) return null
   if (isUnsure(utterance) && found.facts.length > 0)
     return ask([String((found.facts[0] as { value: unknown }).value)], "that was not sure")
@@ -50,6 +53,19 @@ function date(
   if (!found) return null
   if (!("day" in found)) return ask(found.candidates, found.because)
   return { facts: [{ kind: "time", value: isoDay(found.day), unit: "date" }], ask: null, command: null }
+}
+
+/** "half ten this morning, near the church": the time is said, and what follows the pause holds no figure. */
+function fromFirstClause(
+  utterance: Utterance,
+  read: (words: readonly string[]) => Interpretation | null,
+): Interpretation | null {
+  const { tokens, words, numbers, islands } = utterance
+  const end = tokens.findIndex((token) => isEdgeGap(token.after)) + 1
+  if (end === 0 || end === tokens.length || numbers.some((one) => one.to > end)) return null
+  if (islands.some((one) => one.to > end && /^(guards|repairs|answers)\./.test(one.rule))) return null
+  const found = read(timeWords({ ...utterance, words: words.slice(0, end), tokens: tokens.slice(0, end) }))
+  return found && found.facts.length > 0 ? found : null
 }
 
 /** "half two, no, half three": only what follows the last repair counts. */

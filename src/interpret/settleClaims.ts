@@ -112,7 +112,9 @@ function placeBareNumbers(claims: readonly Claim[], utterance: Utterance, contex
   )
   const isPlain =
     isClear &&
-    !utterance.islands.some((one) => /^(quantity\.foreign|guards|answers|steps\.thing|distance\.place)/.test(one.rule))
+    !utterance.islands.some((one) =>
+      /^(quantity\.foreign|guards|answers|steps\.thing|distance\.place|parts\.notPart)/.test(one.rule),
+    )
   if (!isPlain) return others
   const values = bare.flatMap((one) => one.doubt?.candidates ?? [])
   const sizes = values.filter((one) => typeof one === "number" && isSold(one))
