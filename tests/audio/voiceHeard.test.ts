@@ -92,6 +92,6 @@ test("it speaks at the pace of a person: two to five words a second", () => {
   }
 })
 
-test("the voice stays under a megabyte and three quarters, as it may be fetched on a phone's connection", () => {
-  expect(packBytes).toBeLessThan(1_750_000)
+test("the voice stays under two megabytes, as it may be fetched on a phone's connection", () => {
+  expect(packBytes).toBeLessThan(2_000_000)
 })

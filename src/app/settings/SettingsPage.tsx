@@ -10,6 +10,7 @@ export const SettingsPage = ({ view, session }: { view: SessionView; session: Se
       <Icon name="back" />
       <span>Jobs</span>
     </a>
+    <h1>Bothhands</h1>
     <Notices view={view} session={session} />
     <SettingsView view={view} session={session} />
   </main>

@@ -1,6 +1,7 @@
 /**
  * Utterances of a transcript or a recording as a job of its own: the whole loop is played over them, as on the command
- * line. But nobody hears it there: no value is accepted by it, whatever was said. All ids come from the content, so the same file twice is one job.
+ * line. But nobody hears it there: no value is accepted by it, whatever was said. All ids come from the content, so the
+ * same file twice is one job.
  */
 import { runLoop } from "../../../dialogue/runLoop"
 import type { Tools } from "../../../dialogue/Tools"
