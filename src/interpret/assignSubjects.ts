@@ -9,6 +9,7 @@ import { ownerOfStep } from "../facts/ownerOfStep"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
 import { bitsOf } from "./GrammarBits"
+import { followsStrangePart } from "./strangePart"
 import { isEdgeGap, isSentenceEnd } from "./Token"
 import { maySpeakOfGroup, takesGroup, takesMember } from "./takesGroup"
 import { type Island, tagValue, type Utterance } from "./Utterance"
@@ -155,7 +156,8 @@ function namedEarth(claim: Claim, utterance: Utterance): Item | null {
 function withCurrent(claim: Claim, { utterance, context, mayBeGroup }: Around): Claim {
   const group = mayBeGroup ? ofGroup(claim, utterance) : null
   if (group) return group
-  if (isAfterLookalike(claim, utterance)) return ofWhich(claim, [], "what was named is not a part to bond")
+  if (isAfterLookalike(claim, utterance) || followsStrangePart(claim, utterance))
+    return ofWhich(claim, [], "what was named is not a part to bond")
   return context.item ? { ...claim, subject: context.item } : claim
 }
 

@@ -41,7 +41,9 @@ export function claimLength(site: Site): Claim | null {
   if (!whole) return null
   if (site.asked === "distance" && whole.shape === "fraction" && whole.value < 1 && !whole.doubt)
     return measure(site, "distance", { hasUnit: true, shift: 3, number: whole })
-  if (site.asked === "distance") return doubted(site, "distance", [whole.value], "a distance is wanted in millimetres")
+  if (hasTag(site.island, "mil")) return doubted(site, "length", [], "a length is wanted in metres")
+  if (site.asked === "distance")
+    return doubted(site, "distance", inMillimetres(whole), "a distance is wanted in millimetres")
   if (site.asked === "resistance" && whole.lead === "nought" && whole.value < 1)
     return doubted(site, "resistance", [whole.value], "a reading was asked and metres came")
   const plus = tagValue(site.island, "plus")
@@ -55,11 +57,15 @@ export function claimLength(site: Site): Claim | null {
     : centimetres
       ? `${whole.text}.${centimetres.text.padStart(2, "0")}`
       : whole.text
-  if (isTornSquare(site, whole))
+  if (!centimetres && isTornSquare(site, whole))
     return doubted(site, "length", [whole.value], "the two may belong to square millimetres")
   const hasUnit = tagValue(site.island, "unit") === "m"
   return measure(site, "length", { hasUnit, number: { ...whole, text, value: Number(text) } })
 }
+
+/** Metres that a clamp may be away, in millimetres; more than three are likelier the length of the run. */
+const inMillimetres = ({ text, value, doubt }: NumberReading): number[] =>
+  doubt || value > 3 ? [] : [shifted(text, 3)]
 
 /** "16 mm 2 m": the 2 may be a length, or the end of mm². */
 function isTornSquare({ utterance, island }: Site, number: NumberReading): boolean {

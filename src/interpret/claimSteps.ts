@@ -34,6 +34,7 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
   if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
   if (doubtful) return claimIsolation(utterance, island, doubtful)
+  if (island.rule === "steps.endBack") return [claimEndBack(island, asked)]
   if (island.rule === "tasks.testerProved") return [claimProving(utterance, island)]
   if (island.rule === "steps.nulledAlone")
     return island.doubt > 0 && asked !== "leads_nulled" ? [] : claimNulled(island, asked)
@@ -91,6 +92,13 @@ function claimIsolation(utterance: Utterance, island: Island, step: Step): Claim
   if (isProved) return []
   const doubt = { candidates: [step], because: "it was not said to be proved dead" }
   return [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false, doubt }]
+}
+
+/** "put it back on" is the step at the terminal only where that was asked; an end may be back at the clamp too. */
+function claimEndBack(island: Island, asked: Step | null): Claim {
+  const value = "connected_to_met"
+  const claim: Claim = { kind: "step_done", value, from: island.from, to: island.to, isBare: false }
+  return asked === value ? claim : { ...claim, doubt: { candidates: [value], because: "it was not said where" } }
 }
 
 /**

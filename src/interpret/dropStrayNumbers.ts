@@ -16,7 +16,7 @@ const afterNumber = new Set(
 )
 /** Words that may lead up to a number. */
 const beforeNumber = new Set(
-  "about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till are were stranded solid yellow not no probably perhaps maybe possibly".split(
+  "minus about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till are were stranded solid yellow not no probably perhaps maybe possibly".split(
     " ",
   ),
 )

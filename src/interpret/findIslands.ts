@@ -215,9 +215,11 @@ const names = new Set(["parts.part", "parts.earthing", "parts.notPart"])
 /** What the last rule of the list gives away against the first: less than the least word is worth. */
 const mostRankCost = 34
 
-const bonuses = phraseRules.map(
-  (rule) => (names.has(rule) ? 30 : 0) - 40 - (islandRules.indexOf(rule) / islandRules.length) * mostRankCost,
-)
+/** In parts that add up exactly, so that equal scores are equal and the order of the rules decides. */
+const rankCost = (rule: string) =>
+  Math.round((islandRules.indexOf(rule) / islandRules.length) * mostRankCost * 256) / 256
+
+const bonuses = phraseRules.map((rule) => (names.has(rule) ? 30 : 0) - 40 - rankCost(rule))
 
 /** Answers to one question stand before all other rules. */
 const orderOf = (rule: number) => (rule < islandRules.length ? rule : rule - phraseRules.length)

@@ -17,7 +17,7 @@ const heads = /^(wire|wires|cable|cables|circuit|circuits|lead|leads|supply|feed
 const places = /^(in|on|at|of|to|for|by|behind|beside|under|up|above|below|near|from|along|over|outside|inside)$/
 
 const ours =
-  /^(it|water|gas|oil|heating|steel|steelwork|bond|bonding|cable|run|conductor|pipe|clamp|reading|distance|length)$/
+  /^(it|water|gas|oil|heating|steel|steelwork|bond|bonding|earth|earthing|cable|run|conductor|pipe|clamp|reading|distance|length)$/
 
 const parts = bitsOf("parts")
 

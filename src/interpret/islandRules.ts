@@ -44,6 +44,7 @@ export const islandRules: readonly string[] = [
   "steps.oneEndDisconnected",
   "steps.connectedToMet",
   "steps.isolatedProvedDead",
+  "steps.endBack",
   "tasks.riskChecked",
   "tasks.surveyDone",
   "tasks.testerBefore",

@@ -53,7 +53,7 @@ function settleGroup(group: readonly NumberReading[], row: AtomRow): readonly Nu
 function markDoubtfulWords(one: NumberReading, row: AtomRow): NumberReading {
   const before = one.from > 0 ? row.words[one.from - 1]! : ""
   if ((before === "minus" || before === "negative") && touches(row, one.from))
-    return { ...one, doubt: { candidates: [one.value], because: "a minus cannot be meant" } }
+    return { ...one, doubt: { candidates: [], because: "a minus cannot be meant" } }
   if (one.doubt) return one
   let isDoubtful = false
   for (let at = one.from; at < one.to; at += 1) isDoubtful ||= row.atoms[at]?.isDoubtful ?? false

@@ -34,9 +34,10 @@ export function repairReadBack(situation: Situation): Interpretation | null {
     return withValue(claim, others, situation, tone)
   }
   const other = situation.mentions.find((one) => one.item !== subjectOf(context))
-  if (tone.denies && other && settled.sure.length === 0) return only(correctService(other.item))
-  if (tone.denies && settled.sure.some((one) => one.kind !== "step_done"))
-    return { facts: [], ask: askAgain(readback.kind), command: null }
+  if ((tone.denies || isPointed(other, utterance)) && other && settled.sure.length === 0)
+    return only(correctService(other.item))
+  const elsewhere = tone.denies ? settled.sure.filter((one) => one.kind !== "step_done") : []
+  if (elsewhere.length > 0) return ofElsewhere(elsewhere, situation, readback.kind)
   if (
     tone.isClear &&
     tone.denies !== tone.confirms &&
@@ -59,8 +60,22 @@ export function repairReadBack(situation: Situation): Interpretation | null {
   return null
 }
 
+/** "no, the length was fourteen metres": another field, or another part's, is what is not right, and is asked about. */
+function ofElsewhere(claims: readonly Claim[], { services }: Situation, kind: string): Interpretation {
+  const [first] = claims
+  const isOne = claims.length === 1 && (first!.kind !== kind || services.length > 0)
+  return isOne
+    ? { facts: [...services], ask: askWhether(first!), command: null }
+    : { facts: [], ask: askAgain(kind), command: null }
+}
+
 const only = (fact: Fact): Interpretation => ({ facts: [fact], ask: null, command: null })
 const askAgain = (kind: string): Ask => ({ kind, because: "it was not said what is wrong" })
+const askWhether = ({ kind, value }: Claim): Ask => ({
+  kind,
+  ...(value === null ? {} : { candidates: [value] }),
+  because: "that is not what was read back",
+})
 const correctService = (item: string): Correct => ({ kind: "correct", field: "service", value: item })
 
 function subjectOf(context: Context): string | undefined {
@@ -97,6 +112,14 @@ function toneOf(utterance: Utterance): Tone {
     isClear: utterance.isClear,
   }
 }
+
+/** "that was the oil", "it's on the steelwork though" */
+const isPointed = (mention: Mention | undefined, { words, islands }: Utterance): boolean =>
+  mention !== undefined &&
+  /\b(that's|that was|that is|that were|it's|it is|it was)( on| for)?( the)?$/.test(
+    words.slice(0, mention.from).join(" "),
+  ) &&
+  !islands.some((one) => /^(guards\.(condition|plan|question|hedge)|steps|parts\.notPart)/.test(one.rule))
 
 /** "wrong pipe, it's the oil" */
 const isWrongOne = (utterance: Utterance): boolean =>

@@ -80,14 +80,18 @@ function joinRanges(claims: readonly Claim[], utterance: Utterance): Claim[] {
 function isRange(first: Claim, second: Claim, utterance: Utterance): boolean {
   const isNumber = (claim: Claim) => isMeasured(claim.kind) || claim.kind === "field"
   if (!isNumber(first) || !isNumber(second)) return false
-  if (first.kind !== second.kind && first.kind !== "field" && second.kind !== "field") return false
+  // "fifteen or fifty metres": the unit at the end is of both.
+  const isOneField = first.kind === second.kind || first.kind === "field" || second.kind === "field" || first.isBare
+  if (!isOneField) return false
   const between = utterance.words.slice(first.to, second.from)
   const gap = utterance.tokens[first.to - 1]?.after
   if (between.length === 0) return gap === "dash" || gap === "hyphen"
   return (
     between.length < 4 &&
     ["to", "or", "till"].includes(between[0]!) &&
-    between.slice(1).every((word) => ["maybe", "perhaps", "possibly", "even", "about", "say"].includes(word))
+    between
+      .slice(1)
+      .every((word) => ["maybe", "perhaps", "possibly", "even", "about", "say", "was", "is", "it"].includes(word))
   )
 }
 
