@@ -186,7 +186,7 @@ const isAfterLookalike = (claim: Claim, utterance: Utterance): boolean =>
 
 function itemsFor(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Item[] {
   if (mentions.length === 0) return []
-  const isShared = ["both", "all", "each"].includes(utterance.words[claim.from - 1] ?? "")
+  const isShared = ["both", "all", "each"].includes(utterance.words[claim.from - 1] ?? "") || isOfBoth(claim, utterance)
   const before = mentions.filter((one) => one.to <= claim.from && isBond(one.item))
   if (isShared && new Set(before.map((one) => one.item)).size > 1) return [...new Set(before.map((one) => one.item))]
   const inside = mentions.find((one) => one.from >= claim.from && one.to <= claim.to)
@@ -198,6 +198,12 @@ function itemsFor(claim: Claim, mentions: readonly Mention[], utterance: Utteran
   if (!chosen) return []
   return [...new Set(mentions.filter((one) => one.group === chosen.group).map((one) => one.item))]
 }
+
+/** "labels on both", "the clamps are both on", "I have the two of them labelled" */
+const isOfBoth = (claim: Claim, { words }: Utterance): boolean =>
+  claim.kind === "step_done" &&
+  (/\b(both|baith)\b/.test(words.slice(claim.from, claim.to + 2).join(" ")) ||
+    /\b(both|two|baith) of (them|'em)( (is|are|all|now))*$/.test(words.slice(0, claim.from).join(" ")))
 
 function postposed(claim: Claim, mentions: readonly Mention[], utterance: Utterance): Mention | undefined {
   if (mentions.length === 0) return undefined

@@ -11,6 +11,8 @@ export function claimSize(site: Site, kind: "conductor_csa" | "neutral_csa"): Cl
     return unit === "gauge" || isMeasured(site.asked)
       ? doubted(site, kind, [], "a wire gauge is not square millimetres")
       : null
+  const isTails = kind === "conductor_csa" && !hasTag(site.island, "cue") && ofTails(site)
+  if (isTails) return measure(site, "neutral_csa", { hasUnit: true })
   return measure(
     site,
     kind === "conductor_csa" && site.asked === "neutral_csa" && !hasTag(site.island, "cue") ? "neutral_csa" : kind,

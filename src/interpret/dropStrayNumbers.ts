@@ -101,6 +101,8 @@ function isCount(claim: Claim, utterance: Utterance): boolean {
   if (next !== null && utterance.leftovers[next] !== null) {
     const leftover = utterance.leftovers[next]
     const word = utterance.words[next]!
+    // "hundred metres final's on": the measure only names what is spoken of.
+    if (leftover === "unknown" && word.endsWith("'s")) return true
     if (leftover === "unknown" || leftover === "chatter")
       return claim.kind !== "resistance" && claim.kind !== "length" && claim.kind !== "distance"
     if (isUnitless && leftover === "neutral" && !afterNumber.has(word)) return true

@@ -6,6 +6,7 @@ import type { Fact } from "../facts/Fact"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { ownerOfStep } from "../facts/ownerOfStep"
 import { askedStep } from "./claimSteps"
+import { isPlainAbsence } from "./isPlainAbsence"
 import { isEdgeGap } from "./Token"
 import { tagValue, type Utterance } from "./Utterance"
 
@@ -16,7 +17,7 @@ const wipes = /^(scratch|scrap|strike|delete|cancel|forget|undo|rub|disregard|sc
 
 /** Words that may stand beside a yes or a no; any other makes it somebody else's conversation. */
 const besideAnswer = new Set(
-  "it it's that that's this this one the now then mate pal lads boss gaffer please thanks thank cheers ta oh och ach so well lovely job you i i'd say lad fella sure and but for me is do we bit me there they that'll what's 'tis tis aye yes yeah no right ok okay grand correct all of big small bare wee little buddy love not on to with at first again back please man hen".split(
+  "it it's that that's this this one the now then mate pal lads boss gaffer please thanks thank cheers ta oh och ach so well lovely job you i i'd say lad fella sure and but for me is do we bit me there they that'll what's 'tis tis aye yes yeah no right ok okay grand correct all of big small bare wee little buddy love not on to with at first again away back please man hen".split(
     " ",
   ),
 )
@@ -96,15 +97,20 @@ export function readAbsence(utterance: Utterance, context: Context): Interpretat
     return { facts: [], ask: { kind: "service", because: "then which part is next?" }, command: null }
   const item = context.asked?.startsWith("service_present:") ? context.asked.slice("service_present:".length) : null
   if (!item) return null
+  const isPlain = isPlainAbsence(utterance)
   const denies =
+    isPlain ||
     utterance.islands.some((one) => /^(guards\.(absent|not)|answers\.deny|resistance\.nothingShown)$/.test(one.rule)) ||
     utterance.words.includes("none")
   const others = utterance.islands.filter(
-    (one) => /^(parts\.part|quantity|size|length|distance|steps)/.test(one.rule) && tagValue(one, "item") !== item,
+    (one) =>
+      /^(parts\.part|quantity|size|length|distance|steps)/.test(one.rule) &&
+      tagValue(one, "item") !== item &&
+      !(isPlain && (one.rule === "steps.done" || utterance.words[one.from - 1] === "nor")),
   )
-  const isClear = utterance.leftovers.every(
-    (one, at) => (one !== "unknown" && one !== "chatter") || utterance.words[at] === "none",
-  )
+  const isClear =
+    isPlain ||
+    utterance.leftovers.every((one, at) => (one !== "unknown" && one !== "chatter") || utterance.words[at] === "none")
   return denies && isClear && others.length === 0
     ? only({ kind: "deny", value: true, subject: context.item ?? item })
     : null

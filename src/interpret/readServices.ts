@@ -11,6 +11,7 @@ import type { Claim, ClaimDoubt } from "./Claim"
 import type { Clauses } from "./Clauses"
 import type { Language } from "./Language"
 import { openNearParts } from "./nearParts"
+import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
 
 interface Site {
@@ -32,9 +33,17 @@ export function readServices(site: Site): { facts: Fact[]; ask: Ask | null } {
   const lastGroup = picked.at(-1)?.group
   const kept = site.claims.length > 0 ? picked : picked.filter((one) => one.group === lastGroup)
   const items = [...new Set(kept.map((one) => one.item))]
+  if (isEither(site, kept))
+    return { facts: [], ask: { kind: "service", candidates: items, because: "it was not said which of them" } }
   const facts = items.map((item): Fact => ({ kind: "service", value: item }))
   return { facts, ask: items.length === 0 ? askNear(site) : null }
 }
+
+/** "gas or oil, can't tell from here": one of two, and nobody said which. */
+const isEither = ({ utterance, mentions, claims }: Site, kept: readonly Mention[]): boolean =>
+  kept.length > 0 &&
+  claims.length === 0 &&
+  mentions.some((one, at) => at > 0 && mentions[at - 1]!.to === one.from - 1 && utterance.words[one.from - 1] === "or")
 
 /** Words that may stand beside a part that is only picked. */
 const pickWords = new Set(
@@ -42,6 +51,18 @@ const pickWords = new Set(
     " ",
   ),
 )
+
+/** "the oil line behind the ovens": where the words end that tell where the part is. */
+function placeBehind({ to }: Mention, { words, tokens, islands }: Utterance): number {
+  const isPlace = /^(behind|in|on|by|under|over|beside|near|outside|above|below|at|for) (the|this|that)$/.test(
+    words.slice(to, to + 2).join(" "),
+  )
+  if (!isPlace || tokens[to - 1]!.after !== "space") return to
+  const pause = tokens.findIndex((token, at) => at >= to && isEdgeGap(token.after))
+  const end = Math.min(pause === -1 ? words.length : pause + 1, to + 5)
+  const next = islands.find((one) => one.from > to && one.from < end)
+  return next ? next.from : end
+}
 
 /** A clause that names a part and nothing else of weight takes it up. */
 function isPick({ utterance, clauses, claims, context }: Site, mention: Mention): boolean {
@@ -57,13 +78,16 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
   )
   if (guards.length > 0 || clauses.questions.size > 0) return false
   const inClause = (at: number) => clauses.clause[at] === clauses.clause[mention.from]
+  const place = placeBehind(mention, utterance)
+  const isOutside = (at: number) => at < mention.to || at >= place
   const strange = utterance.leftovers.filter(
-    (one, at) => (one === "unknown" || one === "chatter") && (inClause(at) || context.asked !== "service"),
+    (one, at) =>
+      (one === "unknown" || one === "chatter") && isOutside(at) && (inClause(at) || context.asked !== "service"),
   )
   if (utterance.leftovers.includes("chatter")) return false
   if (utterance.islands.some((one) => one.rule === "quantity.same")) return strange.length === 0
   const isPlain = utterance.words.every(
-    (word, at) => !inClause(at) || utterance.leftovers[at] === null || pickWords.has(word),
+    (word, at) => !inClause(at) || !isOutside(at) || utterance.leftovers[at] === null || pickWords.has(word),
   )
   if (!isPlain && context.asked !== "service") return false
   if (isMovingOn(mention, { utterance, clauses })) return true

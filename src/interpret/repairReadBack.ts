@@ -116,10 +116,10 @@ function toneOf(utterance: Utterance): Tone {
 /** "that was the oil", "it's on the steelwork though" */
 const isPointed = (mention: Mention | undefined, { words, islands }: Utterance): boolean =>
   mention !== undefined &&
-  /\b(that's|that was|that is|that were|it's|it is|it was)( on| for)?( the)?$/.test(
+  /\b(that's|that was|that is|that were|it's|it is|it was|i'm on|i'm at)( on| for| at)?( the)?$/.test(
     words.slice(0, mention.from).join(" "),
   ) &&
-  !islands.some((one) => /^(guards\.(condition|plan|question|hedge)|steps|parts\.notPart)/.test(one.rule))
+  !islands.some((one) => /^(guards\.(condition|plan|question|hedge)|steps\.(?!done)|parts\.notPart)/.test(one.rule))
 
 /** "wrong pipe, it's the oil" */
 const isWrongOne = (utterance: Utterance): boolean =>
