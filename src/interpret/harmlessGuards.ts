@@ -31,7 +31,16 @@ const isDoneFirst = (island: Island, claim: Claim, utterance: Utterance): boolea
 export const isNoCondition = (island: Island, claim: Claim, utterance: Utterance): boolean =>
   isDoer(island, utterance) ||
   isDoneFirst(island, claim, utterance) ||
+  isFound(island, claim, utterance) ||
   (claim.to < island.from && isOfNext(island, utterance))
+
+/** "clamp was already on when I came": found so, and not made to hang on it. */
+const isFound = (island: Island, claim: Claim, utterance: Utterance): boolean =>
+  claim.to <= island.from &&
+  textOf(island, utterance) === "when" &&
+  /^(i|we) (came|arrived|got (here|there)|turned up|started|opened (it|up))\b/.test(
+    utterance.words.slice(island.to).join(" "),
+  )
 
 /** A condition that holds in its clause only: one outdone, or "TN-S, not TT like the old sheet says", which compares. */
 export const reachesClause = (island: Island, utterance: Utterance): boolean =>

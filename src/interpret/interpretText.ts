@@ -197,6 +197,10 @@ function isUnreadable(utterance: Utterance, context: Context): boolean {
     resistance: "resistance.shownAlone",
   }
   const rule = alone[context.asked ?? ""]
+  const isBlank = /^(there's )?(nothing|no marking|no rating|no figure) (stamped|printed|marked|written|on it)\b/.test(
+    utterance.words.join(" "),
+  )
+  if (isBlank && isMeasured(context.asked)) return true
   const cannot = utterance.words.some((word) => /^(can't|cannot|couldn't|cannae|unable)$/.test(word))
   return cannot && rule !== undefined && utterance.islands.some((one) => one.rule === rule)
 }

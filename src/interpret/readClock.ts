@@ -24,6 +24,8 @@ export function readClock(words: readonly string[], now: LocalMoment | null): Cl
   if (ago) return ago
   const half = halfOf(text)
   const core = text
+    // The old way of "twenty-five past".
+    .replace(/\b5 and 20 (to|past)\b/g, "25 $1")
     .replace(/\b(in )?(the |this )?(morning|afternoon|evening|tonight|today)\b/g, "")
     .replace(/\b(a\.?m|p\.?m|am|pm)\b/g, "")
     .replace(/\b(at|on|this|just|dead|bang|spot|sharp|prompt)\b/g, "")

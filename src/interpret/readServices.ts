@@ -79,7 +79,8 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
   if (guards.length > 0 || clauses.questions.size > 0) return false
   const inClause = (at: number) => clauses.clause[at] === clauses.clause[mention.from]
   const place = placeBehind(mention, utterance)
-  const isOutside = (at: number) => at < mention.to || at >= place
+  const isBehindRoom = /^(room|hall|kitchen|shop)$/.test(utterance.words[mention.from - 1] ?? "")
+  const isOutside = (at: number) => (at < mention.to || at >= place) && !(isBehindRoom && at < mention.from)
   const strange = utterance.leftovers.filter(
     (one, at) =>
       (one === "unknown" || one === "chatter") && isOutside(at) && (inClause(at) || context.asked !== "service"),
@@ -144,7 +145,7 @@ export function askPart(utterance: Utterance, context: Context, { book }: Langua
   const known = book.soundAlikes.part.get(text)
   if (known) return { kind: "service", candidates: [known.meant], because: "that was close to the name of a part" }
   if (
-    /^(it's |is )?(the |that |this )?([\w-]+ ){0,3}(pipe|one|bond|line|main)( (by|in|at|near|under|behind|beside|on|over|next|outside|inside|above|below) .*)?$/.test(
+    /^(it's |is )?(the |that |this )?([\w-]+ ){0,3}(pipe|one|bond|line|main|tap|corner|cupboard)( (by|in|at|near|under|behind|beside|on|over|next|outside|inside|above|below) .*)?$/.test(
       text,
     ) &&
     !utterance.islands.some((one) => one.rule.startsWith("parts."))
