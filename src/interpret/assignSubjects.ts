@@ -48,11 +48,15 @@ export function readMentions(utterance: Utterance): Mention[] {
 function isDenied(utterance: Utterance, island: Island): boolean {
   return utterance.islands.some(
     (one) =>
-      /^guards\.(not|except)$/.test(one.rule) &&
+      (/^guards\.(not|except)$/.test(one.rule) || isOpenNot(one, utterance)) &&
       one.to <= island.from &&
-      utterance.words.slice(one.to, island.from).every((word) => word === "the"),
+      utterance.words.slice(one.to, island.from).every((word) => /^(the|on|for)$/.test(word)),
   )
 }
+
+/** "it's not on the water": a no that goes on into what it denies. */
+const isOpenNot = (island: Island, { words, tokens }: Utterance): boolean =>
+  island.rule === "answers.deny" && words[island.to - 1] === "not" && tokens[island.to - 1]!.after === "space"
 
 /** "water, no, gas": the first is replaced by the second. */
 function isReplaced(utterance: Utterance, island: Island, next: Island | undefined, marks: readonly Island[]): boolean {
@@ -103,6 +107,7 @@ export function assignSubjects(
   context: Context,
 ): Claim[] {
   const assigned: Claim[] = []
+  const isStrange = claims.some((claim) => followsStrangePart(claim, utterance))
   for (const claim of claims) {
     const mayBeGroup = maySpeakOfGroup(claim, utterance)
     const named = namedEarth(claim, utterance)
@@ -111,7 +116,12 @@ export function assignSubjects(
     else if (mayBeGroup && takesMember(claim, utterance)) assigned.push(ofWhich(claim, []))
     else if (mayBeGroup && isBeforeParts(claim, mentions) && takesGroup(claim, utterance))
       assigned.push(...ofLater(claim, mentions, utterance))
-    else assigned.push(...owned(claim, itemsFor(claim, mentions, utterance), { utterance, context, mayBeGroup }))
+    else {
+      const items = itemsFor(claim, mentions, utterance)
+      const either = eitherOf(items, mentions, utterance)
+      const around = { utterance, context, mayBeGroup, isStrange }
+      assigned.push(...(either ? [ofWhich(claim, either)] : owned(claim, items, around)))
+    }
   }
   return assigned
 }
@@ -128,10 +138,21 @@ function ofLater(claim: Claim, mentions: readonly Mention[], { words }: Utteranc
     : [ofWhich(claim, items)]
 }
 
+/** "gas or oil ten square": the two that it may be said of. */
+function eitherOf(items: readonly Item[], mentions: readonly Mention[], { words }: Utterance): Item[] | null {
+  const at = mentions.findIndex(
+    (one, place) =>
+      items.includes(one.item) && mentions[place - 1]?.to === one.from - 1 && words[one.from - 1] === "or",
+  )
+  return at > 0 ? [mentions[at - 1]!.item, mentions[at]!.item] : null
+}
+
 interface Around {
   utterance: Utterance
   context: Context
   mayBeGroup: boolean
+  /** The sentence opens with a name that is no part we know. */
+  isStrange: boolean
 }
 
 function owned(claim: Claim, items: readonly Item[], around: Around): Claim[] {
@@ -153,11 +174,10 @@ function namedEarth(claim: Claim, utterance: Utterance): Item | null {
   return claim.to > 0 && utterance.words[claim.to - 1] === "earth" ? "earthing_conductor" : null
 }
 
-function withCurrent(claim: Claim, { utterance, context, mayBeGroup }: Around): Claim {
+function withCurrent(claim: Claim, { utterance, context, mayBeGroup, isStrange }: Around): Claim {
   const group = mayBeGroup ? ofGroup(claim, utterance) : null
   if (group) return group
-  if (isAfterLookalike(claim, utterance) || followsStrangePart(claim, utterance))
-    return ofWhich(claim, [], "what was named is not a part to bond")
+  if (isAfterLookalike(claim, utterance) || isStrange) return ofWhich(claim, [], "what was named is not a part to bond")
   return context.item ? { ...claim, subject: context.item } : claim
 }
 

@@ -2,6 +2,7 @@
 import { type Claim, isMeasured } from "./Claim"
 import { isSold } from "./decideQuantity"
 import { doubted, measure, numberOf, type Site } from "./Site"
+import { isEdgeGap } from "./Token"
 import { hasTag, tagValue } from "./Utterance"
 
 /** A phrase that names a size. */
@@ -11,7 +12,7 @@ export function claimSize(site: Site, kind: "conductor_csa" | "neutral_csa"): Cl
     return unit === "gauge" || isMeasured(site.asked)
       ? doubted(site, kind, [], "a wire gauge is not square millimetres")
       : null
-  const isTails = kind === "conductor_csa" && !hasTag(site.island, "cue") && ofTails(site)
+  const isTails = kind === "conductor_csa" && !hasTag(site.island, "cue") && ofTails(site) && isUnparted(site)
   if (isTails) return measure(site, "neutral_csa", { hasUnit: true })
   return measure(
     site,
@@ -44,6 +45,13 @@ export function claimMil(site: Site): Claim | null {
 /** A bond named right beside the number makes it a size. */
 function besideBond({ utterance, island }: Site): boolean {
   return utterance.islands.some((one) => hasTag(one, "bond") && (one.from === island.to || one.to === island.from))
+}
+
+/** "tails look fine, sixteen square": a pause behind other words begins something else. */
+function isUnparted({ utterance, island }: Site): boolean {
+  const tails = utterance.islands.findLast((one) => one.rule === "size.tailsAlone" && one.to <= island.from)
+  const from = tails?.to ?? 0
+  return !utterance.tokens.slice(from, island.from).some((token) => isEdgeGap(token.after))
 }
 
 /** "meter tails, twenty five mil": the last thing named is what the size is of. */

@@ -97,7 +97,7 @@ export function readAbsence(utterance: Utterance, context: Context): Interpretat
     return { facts: [], ask: { kind: "service", because: "then which part is next?" }, command: null }
   const item = context.asked?.startsWith("service_present:") ? context.asked.slice("service_present:".length) : null
   if (!item) return null
-  const isPlain = isPlainAbsence(utterance)
+  const isPlain = isPlainAbsence(utterance, item)
   const denies =
     isPlain ||
     utterance.islands.some((one) => /^(guards\.(absent|not)|answers\.deny|resistance\.nothingShown)$/.test(one.rule)) ||

@@ -8,6 +8,7 @@ import { repairMarks } from "./applyRepairs"
 import type { Mention } from "./assignSubjects"
 import type { Claim } from "./Claim"
 import { factOf, type Settled } from "./settleClaims"
+import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
 
 interface Situation {
@@ -114,9 +115,12 @@ function toneOf(utterance: Utterance): Tone {
 }
 
 /** "that was the oil", "it's on the steelwork though" */
-const isPointed = (mention: Mention | undefined, { words, islands }: Utterance): boolean =>
+const isPointed = (mention: Mention | undefined, { words, tokens, islands }: Utterance): boolean =>
   mention !== undefined &&
-  /\b(that's|that was|that is|that were|it's|it is|it was|i'm on|i'm at)( on| for| at)?( the)?$/.test(
+  (mention.to === words.length ||
+    isEdgeGap(tokens[mention.to - 1]!.after) ||
+    /^(though|i'm (at|on|doing)|not the|no the)\b/.test(words.slice(mention.to).join(" "))) &&
+  /\b(that's|that was|that is|that were|it's|it is|it was)( on| for)?( the)?$/.test(
     words.slice(0, mention.from).join(" "),
   ) &&
   !islands.some((one) => /^(guards\.(condition|plan|question|hedge)|steps\.(?!done)|parts\.notPart)/.test(one.rule))
