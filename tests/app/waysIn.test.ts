@@ -29,6 +29,7 @@ const ways: Way[] = [
     does: act("read_all_back"),
   },
   { wish: "whats_next", says: "what next", taps: ["busyJob", "now", /^What next/], does: act("whats_next") },
+  { wish: "smells_gas", says: "i smell gas", taps: ["busyJob", "now", /^I smell gas/], does: act("smells_gas") },
   { wish: "what_size", says: "what size", taps: ["busyJob", "now", /^What size/], does: act("what_size") },
   {
     wish: "what_should_it_read",

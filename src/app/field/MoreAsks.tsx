@@ -1,4 +1,7 @@
-/** The questions that are asked less often, by tap: what comes next, and what is known or wanted of the part in hand. */
+/**
+ * What is asked or told less often, by tap: what comes next, what is known or wanted of the part in hand, and a smell of
+ * gas, which is answered at once.
+ */
 import type { DialogueState } from "../../dialogue/DialogueState"
 import type { Command } from "../../facts/Interpretation"
 import { showItem } from "../parts/showItem"
@@ -26,6 +29,9 @@ export const MoreAsks = ({ dialogue, session }: { dialogue: DialogueState; sessi
       <div className="long-answers">
         <button type="button" onClick={() => ask({ kind: "whats_next" })}>
           What next
+        </button>
+        <button type="button" onClick={() => ask({ kind: "smells_gas" })}>
+          I smell gas
         </button>
         {item &&
           ofPart.map(([kind, words]) => (
