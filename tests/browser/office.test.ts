@@ -75,7 +75,7 @@ const openDialog = async (key: "s" | "d" | "?") => {
 /** Closes a panel or a dialog, and waits until it is gone: a key that comes with its end belongs to nobody. */
 const closeAll = async () => {
   await page.keyboard.press("Escape")
-  await page.locator(".desk-panel, dialog").waitFor({ state: "detached" })
+  await expect.poll(() => page.locator(".desk-panel, dialog").count()).toBe(0)
 }
 
 test("three entries are put right by keys alone, and the log has grown by them", async () => {
