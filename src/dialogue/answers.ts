@@ -11,7 +11,7 @@ import type { AcceptedHow, Origin } from "../record/LogLine"
 import { slotOf } from "../record/slotOf"
 import { askFor } from "./askFor"
 import { capital } from "./capital"
-import { letGo } from "./homeless"
+import { adopt, letGo } from "./homeless"
 import { type OwnQuestion, ownQuestion } from "./ownQuestion"
 import { readOn, stopReading } from "./readAloud"
 import { sayFacts } from "./sayFacts"
@@ -40,9 +40,12 @@ const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | nu
   const proposed = question?.candidates.length === 1 ? question.candidates[0] : undefined
   if (proposed) {
     settle(turn)
+    const taken = adopt(turn, [proposed])
     turn.set({ question: null, doubt: null })
-    writeFacts(turn, [proposed], origin, heard)
-    accept(turn, turn.written, how)
+    writeFacts(turn, taken, origin, heard)
+    // The yes was to what was proposed; values that waited for a part are read back on their own.
+    const agreed = turn.written.filter((entry) => turn.fact(entry)?.kind === proposed.kind)
+    accept(turn, agreed, how)
     turn.check()
     speakWritten(turn)
     return

@@ -13,7 +13,9 @@ import { sayKind } from "../interpret/sayKind"
 import { sayStep } from "../interpret/sayStep"
 import { itemOf } from "../record/slotOf"
 import { capital } from "./capital"
+import { keepHomeless } from "./homeless"
 import { sayApart } from "./sayApart"
+import { sayFacts } from "./sayFacts"
 import { answerMe } from "./speak"
 import type { Turn } from "./Turn"
 import { withSubject } from "./withSubject"
@@ -34,7 +36,8 @@ const overRangeOf = (turn: Turn) =>
 
 const wordsFor = (turn: Turn, ask: Ask, candidates: readonly RecordedFact[], item: Item | null): string => {
   const isOfJob = candidates.some((one) => one.kind === "step_done" && ownerOfStep[one.value] !== undefined)
-  const name = item && !isOfJob && !ofSupply.has(ask.kind) ? `${capital(sayItem(item))}. ` : ""
+  const isNamed = item && !isOfJob && !ofSupply.has(ask.kind) && ask.kind !== "service"
+  const name = isNamed ? `${capital(sayItem(item))}. ` : ask.values ? `${sayFacts(ask.values)} ` : ""
   if (ask.kind === "resistance" && overRangeOf(turn)) return `${name}Over range. More than what?`
   if (ask.kind === "step_done") {
     const steps = candidates.flatMap((one) => (one.kind === "step_done" ? [one.value] : []))
@@ -43,7 +46,7 @@ const wordsFor = (turn: Turn, ask: Ask, candidates: readonly RecordedFact[], ite
   }
   if (candidates.length === 1) return `${name}${readBack(bare(candidates[0]!))} ${answerMe}`
   if (candidates.length > 1) return `${name}Was that ${sayApart(candidates.map(bare)).join(", or ")}?`
-  if (ask.kind === "service") return "Which part is that for?"
+  if (ask.kind === "service") return `${name}Which part is that for?`
   if (ask.kind === "field") return "What is that number? Say it again with its unit."
   return `${name}Say the ${sayKind(ask.kind)} again.`
 }
@@ -75,7 +78,9 @@ export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[], facts
   if (item !== "supply" && item !== over) turn.set({ item })
   const candidates = candidatesOf(ask, item)
   const words = wordsFor(turn, ask, candidates, item)
-  turn.add({ type: "asked", ask, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })
+  const { values, ...asked } = ask
+  if (values) keepHomeless(turn, values, heard)
+  turn.add({ type: "asked", ask: asked, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })
   turn.sound("sayAgain")
   turn.say(words)
   const isTester = candidates.length > 1 && candidates.some((one) => one.value === "tester_proved_before")

@@ -22,6 +22,8 @@ export const Ask = z.object({
   kind: z.string(),
   candidates: z.array(z.union([z.number(), z.string()])).optional(),
   because: z.string(),
+  /** Where a part is asked for: what was plainly said and belongs to it, without a subject. It is never written as it is. */
+  values: z.array(RecordedFact).optional(),
 })
 export type Ask = z.infer<typeof Ask>
 

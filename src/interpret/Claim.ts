@@ -43,6 +43,8 @@ export interface ClaimDoubt {
   because: string
   /** The field to ask for when it is not the claim's own kind. */
   kind?: string
+  /** The value itself is plain, and only whose it is has to be asked. */
+  isPlainValue?: boolean
 }
 
 export type MeasuredKind = keyof typeof unitOf

@@ -165,7 +165,7 @@ function owned(claim: Claim, items: readonly Item[], around: Around): Claim[] {
 
 const ofWhich = (claim: Claim, candidates: readonly Item[], because = "it was not said which of them"): Claim => ({
   ...claim,
-  doubt: { candidates, because, kind: "service" },
+  doubt: { candidates, because, kind: "service", isPlainValue: claim.doubt === undefined && claim.value !== null },
 })
 
 /** "sixteen mil earth" is the earthing conductor; a bond is called so only with its part. */

@@ -2,7 +2,7 @@
  * The last word on what may be written: two values for one field, a range, a doubtful word or a bare number become a
  * question, and the field in doubt is never written.
  */
-import type { Fact } from "../facts/Fact"
+import type { Fact, RecordedFact } from "../facts/Fact"
 import type { Ask, Context } from "../facts/Interpretation"
 import { type Claim, isMeasured } from "./Claim"
 import { isSold } from "./decideQuantity"
@@ -195,11 +195,19 @@ function askFor(doubts: readonly Claim[], sure: readonly Claim[]): Ask | null {
   const doubt = doubts[0]
   if (doubt?.doubt) {
     const { candidates, because, kind } = doubt.doubt
-    return { kind: kind ?? doubt.kind, ...(candidates.length > 0 ? { candidates: [...candidates] } : {}), because }
+    const values = doubts.filter((one) => one.doubt?.isPlainValue).map(withoutSubject)
+    return {
+      kind: kind ?? doubt.kind,
+      ...(candidates.length > 0 ? { candidates: [...candidates] } : {}),
+      because,
+      ...(kind === "service" && values.length > 0 ? { values } : {}),
+    }
   }
   const over = sure.find(isOverRange)
   return over ? { kind: "resistance", because: "it is over range: what is the most the meter can show?" } : null
 }
+
+const withoutSubject = ({ subject: _, ...claim }: Claim) => factOf(claim) as RecordedFact
 
 const keyOf = (claim: Claim) => JSON.stringify([claim.kind, claim.value, claim.qualifier, claim.subject])
 
