@@ -3,14 +3,11 @@
  * from outside, `step` stays pure. Whatever is said is also a line of the log, and lines always come before words.
  */
 import type { RecordedFact } from "../facts/Fact"
-import type { Finding } from "../facts/Finding"
-import type { Item } from "../facts/Item"
 import type { Draft, LogLine } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { reopeningFor } from "../record/reopening"
 import { stampLine } from "../record/stampLine"
 import { assumedInstrument, toSituation } from "../record/toSituation"
-import { openWarnings, warningKey } from "../record/warningKey"
 import { contextOf } from "./contextOf"
 import type { DialogueState } from "./DialogueState"
 import type { Effect, SoundName } from "./Effect"
@@ -25,11 +22,8 @@ export class Turn {
   readonly written: string[] = []
   /** All entries of the turn that are read back and may be challenged. */
   readonly challengeable: string[] = []
-  /** The item that was current before the turn. */
-  readonly itemBefore: Item | null
-  /** Warnings that stood open before the turn, by their keys, and the words of all that were ever spoken. */
-  readonly openBefore: ReadonlyMap<string, Finding>
-  readonly saidBefore: ReadonlySet<string>
+  /** How things stood before the turn. */
+  readonly before: DialogueState
   /** Something is put right or taken back in this turn: what comes of it is read back whole, however short the worker likes it. */
   isRepair = false
   /** The same breath holds more than an answer, so that nothing older is asked about before that is read back. */
@@ -48,10 +42,7 @@ export class Turn {
     readonly at: string,
     readonly tools: Tools,
   ) {
-    this.itemBefore = state.item
-    const { record, checked } = state
-    this.openBefore = new Map(openWarnings(record, checked.findings).map((one) => [warningKey(one), one]))
-    this.saidBefore = new Set(record.warnings.map((one) => one.said))
+    this.before = state
   }
 
   /** What a whole job of this kind holds. */

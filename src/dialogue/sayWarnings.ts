@@ -7,26 +7,29 @@ import type { Finding } from "../facts/Finding"
 import { sayNumber } from "../facts/sayNumber"
 import type { Held } from "../record/JobRecord"
 import { itemOf } from "../record/slotOf"
-import { isKept, isWarning, warningKey } from "../record/warningKey"
+import { isKept, isWarning, openWarnings, warningKey } from "../record/warningKey"
 import type { Turn } from "./Turn"
 
 /** Said with the first warning of a job only: after that the worker knows it. */
 const keepHint = "To leave one as it is, say keep it because, and the reason."
 
+const openBefore = ({ before }: Turn): Finding[] => openWarnings(before.record, before.checked.findings)
+
 /** Warnings to be spoken now: they hold, were not kept, and are new or back again. */
 export const freshWarnings = (turn: Turn): Finding[] => {
   const { record, checked } = turn.state
   const spoken = new Set(record.warnings.map((one) => one.warning))
+  const stood = new Set(openBefore(turn).map(warningKey))
   return checked.findings.filter((finding) => {
     const key = warningKey(finding)
-    return isWarning(finding) && !isKept(record, finding) && !(spoken.has(key) && turn.openBefore.has(key))
+    return isWarning(finding) && !isKept(record, finding) && !(spoken.has(key) && stood.has(key))
   })
 }
 
 /** Whether the same was said already and has stood open since, so that only what it rests on is another entry. */
 const stoodBefore = (turn: Turn, finding: Finding) =>
-  turn.saidBefore.has(`Warning. ${finding.spoken}`) &&
-  [...turn.openBefore.values()].some((one) => one.spoken === finding.spoken)
+  turn.before.record.warnings.some((one) => one.said === `Warning. ${finding.spoken}`) &&
+  openBefore(turn).some((one) => one.spoken === finding.spoken)
 
 /** What is wrong without what to do about it: "Water: six square is too small." */
 const inShort = (spoken: string) => /^(Stop[.] )?[^.]+[.]/.exec(spoken)?.[0] ?? spoken

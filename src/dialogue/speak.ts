@@ -54,7 +54,7 @@ const factsAloud = (turn: Turn, entries: readonly string[]): RecordedFact[] => {
   const facts = held.map((one) => one.fact)
   const isWeighty = held.some((one) => one.needsYes || one.fact.kind === "survey")
   if (verbosity === "full" || turn.isRepair || isWeighty) return facts
-  const moved = held.find((one) => one.item !== null && isBond(one.item) && one.item !== turn.itemBefore)?.item
+  const moved = held.find((one) => one.item !== null && isBond(one.item) && one.item !== turn.before.item)?.item
   const name: RecordedFact[] = moved && moved !== "job" ? [{ kind: "service", value: moved }] : []
   if (verbosity === "warnings") return name
   const values = facts.filter((fact) => fact.kind !== "step_done" && fact.kind !== "service")

@@ -88,7 +88,7 @@ export const writeFacts = (turn: Turn, facts: readonly RecordedFact[], origin: O
   }
   // A part that wants no bond is not the one that the next values are about.
   const isClosed = placed.some((fact) => fact.kind === "survey" && fact.value !== "needs_bond")
-  if (isClosed) turn.set({ item: turn.itemBefore })
+  if (isClosed) turn.set({ item: turn.before.item })
   const homeless = placed.filter((fact) => itemOf(fact) === null)
   const from = origin.by === "voice" ? origin.heard : []
   if (homeless.length > 0) keepHomeless(turn, homeless, from)
