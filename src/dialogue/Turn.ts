@@ -58,7 +58,7 @@ export class Turn {
    * Adds a line to the log and to the record, and gives its id. What changes a job that was signed off opens it again,
    * and a clock that went back is put on record once, before the first line of the earlier time.
    */
-  add(draft: Draft): string {
+  add(draft: Draft, id?: string): string {
     const before = this.state.record.lastAt
     if (before !== null && Date.parse(this.at) < Date.parse(before)) this.put({ type: "clock_back", before })
     const reopening = reopeningFor(this.state.record, draft)
@@ -66,12 +66,11 @@ export class Turn {
       this.put(reopening)
       this.say("It was signed off. This opens it again.")
     }
-    return this.put(draft)
+    return this.put(draft, id)
   }
 
-  private put(draft: Draft): string {
+  private put(draft: Draft, id = this.tools.newId()): string {
     const { job, device, by, record } = this.state
-    const id = this.tools.newId()
     const line = stampLine(draft, { id, job: job ?? "", at: this.at, by, device, seq: record.nextSeq })
     this.lines.push(line)
     this.set({ record: applyLine(record, line) })

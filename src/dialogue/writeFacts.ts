@@ -19,12 +19,12 @@ import type { Turn } from "./Turn"
 import { withdraw } from "./withdraw"
 import { withSubject } from "./withSubject"
 
-/** Whether the value sets off a warning of its own, which the worker then has to answer. */
-const wouldWarn = (turn: Turn, draft: Draft): boolean => {
+/** Whether the value sets off a warning of its own, which the worker then has to answer. `id` is what it will be kept under. */
+const wouldWarn = (turn: Turn, draft: Draft, id: string): boolean => {
   const { record, job, device, by } = turn.state
-  const line = stampLine(draft, { id: "trial", job: job ?? "", at: turn.at, by, device, seq: record.nextSeq })
+  const line = stampLine(draft, { id, job: job ?? "", at: turn.at, by, device, seq: record.nextSeq })
   const { findings } = turn.tools.check(toSituation(applyLine(record, line)))
-  return findings.some((finding) => isWarning(finding) && finding.rests.includes("trial"))
+  return findings.some((finding) => isWarning(finding) && finding.rests.includes(id))
 }
 
 /** "No gas here" after something was said of the gas: one of the two was misheard. */
@@ -61,10 +61,10 @@ const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard |
     needsYes: needsYes(fact, heard),
     ...(replaced && { replaces: replaced.entry }),
   } as const
-  const entry = turn.add({
-    ...draft,
-    needsYes: draft.needsYes || isHereAfterAll || gainsays(turn, fact) || (!isLiveWork(fact) && wouldWarn(turn, draft)),
-  })
+  const entry = turn.tools.newId()
+  const isOdd = isHereAfterAll || gainsays(turn, fact)
+  const mustAnswer = draft.needsYes || isOdd || (!isLiveWork(fact) && wouldWarn(turn, draft, entry))
+  turn.add({ ...draft, needsYes: mustAnswer }, entry)
   turn.written.push(entry)
   if (origin.by === "hand") turn.add({ type: "accepted", entry, how: "tapped" })
 }

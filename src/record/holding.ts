@@ -8,12 +8,15 @@ type Entries = JobRecord["entries"]
 /** Kept for as long as the entries live, which are never changed in place: a long job is asked some thousand times. */
 const holding = new WeakMap<Entries, ReadonlyMap<string, Held>>()
 
-/** The last entry of each slot that was not withdrawn. */
+/** The last entry of each slot that was not withdrawn, newest first. */
 const bySlot = (entries: Entries): ReadonlyMap<string, Held> => {
   const known = holding.get(entries)
   if (known) return known
   const last = new Map<string, Held>()
-  for (const held of entries) if (held.withdrawn === null) last.set(held.slot, held)
+  for (let at = entries.length - 1; at >= 0; at--) {
+    const held = entries[at]!
+    if (held.withdrawn === null && !last.has(held.slot)) last.set(held.slot, held)
+  }
   holding.set(entries, last)
   return last
 }
@@ -36,10 +39,7 @@ export const isOnRecord = (record: JobRecord, item: Item, wanted: string): boole
   undefined
 
 /** All entries that hold, oldest first. */
-export const allHeld = (record: JobRecord): Held[] => {
-  const last = bySlot(record.entries)
-  return record.entries.filter((held) => last.get(held.slot) === held)
-}
+export const allHeld = (record: JobRecord): Held[] => [...bySlot(record.entries).values()].reverse()
 
 /** Entries that hold but still wait for a spoken or tapped yes. */
 export const awaitingYes = (record: JobRecord): Held[] =>

@@ -1,11 +1,12 @@
 /**
- * Judges a situation by all the rules of a pack. A rule is asked again only when a value that it looks at has changed;
- * what it said last time is remembered in the checker, and the answer is the same as without remembering.
+ * Judges a situation by all the rules of a pack. An item is judged again only when one of its values has changed, and
+ * then only by the rules that look at such a value; what they said last time is remembered in the checker, and the
+ * answer is the same as without remembering.
  */
 import type { Checked, Finding, Missing, Severity } from "../facts/Finding"
 import type { ItemSituation, Situation } from "../facts/Situation"
 import { kindOfItem } from "./itemKind"
-import { itemValues, jobValues, missingFor, type NamedValue, type NamedValues } from "./namedValues"
+import { itemValues, jobValues, missingFor, type NamedValue, type NamedValues, type ValueName } from "./namedValues"
 import type { Pack } from "./Pack"
 import type { Rule, Values, Verdict } from "./Rule"
 
@@ -17,6 +18,14 @@ export interface Checker {
 interface Judged {
   looked: readonly (NamedValue | undefined)[]
   finding: Finding | null
+  missing: readonly Missing[]
+}
+
+/** What all rules said of one item, or of the job as a whole, when it last had these values. */
+interface Place {
+  values: NamedValues
+  byRule: Map<Rule, Judged>
+  findings: readonly Finding[]
   missing: readonly Missing[]
 }
 
@@ -63,9 +72,20 @@ const isSame = (one: NamedValue | undefined, other: NamedValue | undefined) =>
     (one?.value === other?.value ||
       (typeof one?.value === "object" && JSON.stringify(one.value) === JSON.stringify(other?.value))))
 
+const areSame = (some: NamedValues, others: NamedValues): boolean => {
+  const names = Object.keys(some) as ValueName[]
+  return names.length === Object.keys(others).length && names.every((name) => isSame(some[name], others[name]))
+}
+
 /** Each value once, for the first rule that wants it. */
-const withoutRepeats = (missing: readonly Missing[]) =>
-  missing.filter((one, at) => missing.findIndex((other) => other.kind === one.kind && other.item === one.item) === at)
+const withoutRepeats = (missing: readonly Missing[]): Missing[] => {
+  const first = new Map<string, Missing>()
+  for (const one of missing) {
+    const wanted = `${one.kind} ${one.item}`
+    if (!first.has(wanted)) first.set(wanted, one)
+  }
+  return [...first.values()]
+}
 
 /** The rules of the pack by what they are judged for. */
 const byKind = (rules: readonly Rule[]) => {
@@ -78,35 +98,38 @@ const byKind = (rules: readonly Rule[]) => {
 }
 
 export const createChecker = (pack: Pack): Checker => {
-  const remembered = new Map<string, Map<Rule, Judged>>()
+  const remembered = new Map<string, Place>()
   const rulesFor = byKind(pack.rules)
 
-  const judge = (rule: Rule, values: NamedValues, item: string | undefined, known: Map<Rule, Judged>): Judged => {
+  const judge = (rule: Rule, values: NamedValues, item: string | undefined, before: Judged | undefined): Judged => {
     const looked = rule.needs.map((name) => values[name])
-    const before = known.get(rule)
     if (before && looked.every((one, at) => isSame(before.looked[at], one))) return before
-    const fresh = judgeOnce(rule, item, looked)
-    known.set(rule, fresh)
-    return fresh
+    return judgeOnce(rule, item, looked)
   }
 
-  const judgeAll = (of: ItemSituation | null, values: NamedValues): Judged[] => {
-    const place = of?.item ?? ""
-    const known = remembered.get(place) ?? new Map<Rule, Judged>()
-    remembered.set(place, known)
-    return rulesFor(of ? kindOfItem(of.item) : "job").map((rule) => judge(rule, values, of?.item, known))
+  const judgeAll = (of: ItemSituation | null, values: NamedValues): Place => {
+    const name = of?.item ?? ""
+    const before = remembered.get(name)
+    if (before && areSame(before.values, values)) return before
+    const rules = rulesFor(of ? kindOfItem(of.item) : "job")
+    const byRule = new Map(rules.map((rule) => [rule, judge(rule, values, of?.item, before?.byRule.get(rule))]))
+    const judged = [...byRule.values()]
+    const findings = judged.flatMap((one) => one.finding ?? [])
+    const place = { values, byRule, findings, missing: judged.flatMap((one) => one.missing) }
+    remembered.set(name, place)
+    return place
   }
 
   return {
     check(situation) {
       const ofJob = jobValues(situation)
-      const judged = [
-        ...judgeAll(null, ofJob),
-        ...situation.items.flatMap((of) => judgeAll(of, { ...ofJob, ...itemValues(of, situation) })),
+      const places = [
+        judgeAll(null, ofJob),
+        ...situation.items.map((of) => judgeAll(of, { ...ofJob, ...itemValues(of, situation) })),
       ]
-      const findings = judged.flatMap((one) => one.finding ?? [])
+      const findings = places.flatMap((one) => one.findings)
       const sorted = severities.flatMap((severity) => findings.filter((finding) => finding.severity === severity))
-      return { findings: sorted, missing: withoutRepeats(judged.flatMap((one) => one.missing)) }
+      return { findings: sorted, missing: withoutRepeats(places.flatMap((one) => one.missing)) }
     },
   }
 }

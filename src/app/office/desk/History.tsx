@@ -1,10 +1,10 @@
 /** Everything that ever stood in one place of the record, newest first: nothing is overwritten, so all of it is here. */
 import { heldIn } from "../../../record/holding"
 import type { Held, JobRecord } from "../../../record/JobRecord"
-import { entryState } from "../../parts/entryState"
 import { State } from "../../parts/Mark"
 import { showFact } from "../../parts/showFact"
 import { showMoment } from "../../parts/showMoment"
+import { deskState } from "./pointWords"
 
 interface HistoryProps {
   held: Held
@@ -23,7 +23,7 @@ export const History = ({ held, record, by }: HistoryProps) => {
       <h3 id="trail-head">History</h3>
       <ol reversed>
         {all.map((one) => {
-          const { shape, words } = entryState(one)
+          const { shape, words } = deskState(one)
           const isStanding = one.entry === standing
           return (
             <li key={one.entry} className={isStanding ? "trail-now" : ""}>

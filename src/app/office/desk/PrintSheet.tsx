@@ -4,10 +4,10 @@ import type { Held } from "../../../record/JobRecord"
 import { keptReason, openWarnings, warningKey } from "../../../record/warningKey"
 import type { ReviewedJob } from "../../../review/ReviewedJob"
 import { findPack } from "../../../rules/packs"
-import { entryState } from "../../parts/entryState"
 import { showFact } from "../../parts/showFact"
 import { showItem } from "../../parts/showItem"
 import { showMoment } from "../../parts/showMoment"
+import { deskState } from "./pointWords"
 import { signatureWords } from "./SignDialog"
 
 const Row = ({ held }: { held: Held }) => {
@@ -17,7 +17,7 @@ const Row = ({ held }: { held: Held }) => {
       <td>{held.item ? showItem(held.item) : ""}</td>
       <td>{label}</td>
       <td>{value}</td>
-      <td>{entryState(held).words}</td>
+      <td>{deskState(held).words}</td>
       <td>{showMoment(held.at)}</td>
     </tr>
   )

@@ -26,7 +26,7 @@ export const pointHeads: Record<PointKind, { shape: Shape; words: string }> = {
  */
 export const deskState = (held: Held): EntryState => {
   const isOpen = held.accepted === null && held.withdrawn === null && held.origin.by === "voice" && !held.needsYes
-  return isOpen ? pointHeads.unseen : entryState(held)
+  return isOpen ? { shape: pointHeads.unseen.shape, words: "nobody has said yes yet" } : entryState(held)
 }
 
 /** The item and the field: "Water, size". */
