@@ -37,6 +37,7 @@ export class JobsDatabase extends Dexie {
         await old.table("rows").bulkAdd(jobs.map((job) => ({ job, version: "", row: null })))
       })
     this.version(3).stores({ clips: "[job+heard], at", sounds: "[job+heard]" })
+    this.version(4).stores({ rows: "job, row.openedAt" })
   }
 }
 

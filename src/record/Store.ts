@@ -47,6 +47,8 @@ export interface Store {
   read(job: string): Promise<FoundLog>
   /** Newest first; rows that are missing are made first. */
   jobs(): Promise<JobSummary[]>
+  /** The rows of the jobs that were opened last, and how many jobs there are: what a list can show at once. */
+  newest(most: number): Promise<{ rows: JobRow[]; jobs: number }>
   /** One row a job, in no order. */
   rows(): Promise<FoundRows>
   /** Makes the rows of these jobs anew from their logs, and gives them. */

@@ -81,6 +81,15 @@ class IndexedDbStore implements Store {
     return takenUp(summaries, sources).sort(newestFirst)
   }
 
+  async newest(most: number) {
+    const { rows } = this.database
+    const [stored, jobs] = await Promise.all([
+      rows.orderBy("row.openedAt").reverse().limit(most).toArray(),
+      rows.count(),
+    ])
+    return { rows: stored.flatMap(({ row }) => JobRow.safeParse(row).data ?? []), jobs }
+  }
+
   async rows(): Promise<FoundRows> {
     const stored = await this.database.rows.toArray()
     const parsed = stored.map(({ row }) => JobRow.safeParse(row))

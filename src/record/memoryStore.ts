@@ -59,6 +59,10 @@ export const createMemoryStore = (maker: RowMaker = plainRows): Store => {
       })
       return takenUp(summaries, [...kept.values()]).sort(newestFirst)
     },
+    async newest(most) {
+      const byDay = allRows().sort((a, b) => (a.openedAt < b.openedAt ? 1 : -1))
+      return { rows: byDay.slice(0, most), jobs: rows.size }
+    },
     async rows() {
       return { rows: allRows(), stale: [...rows].flatMap(([job, row]) => (row ? [] : [job])) }
     },

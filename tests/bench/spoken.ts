@@ -1,6 +1,7 @@
 /**
  * Whole jobs spoken into the built app through Chromium's microphone, in real time: what of each record stands as it was
  * said, what is missing, and what is there that nobody said. `npm run bench -- spoken [NAME …]`; needs a build in `dist`.
+ * TRACE=1 prints what was heard and said as well.
  */
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs"
 import { tmpdir } from "node:os"
@@ -49,6 +50,16 @@ const compare = (name: string, job: SpokenJob, lines: readonly LogLine[]) => {
   console.log(`  signed: ${signed} (wanted: ${job.signed}); ${heardIn(lines).length} of ${job.says.length} lines heard`)
 }
 
+/** Both sides of the talk with their seconds, and how sure the ear was. */
+const printTalk = (lines: readonly LogLine[]) => {
+  const start = Date.parse(lines[0]!.at)
+  for (const line of lines) {
+    const second = ((Date.parse(line.at) - start) / 1000).toFixed(1).padStart(7)
+    if (line.type === "heard") console.log(`${second}   ${line.heard.text} (${line.heard.margin?.toFixed(2)})`)
+    if (line.type === "said") console.log(`${second}     ${line.words}`)
+  }
+}
+
 export const run = async (only: readonly string[] = []): Promise<void> => {
   const words = readVoiceWords(readFileSync("grammars/en-GB/voiceWords.txt", "utf8"))
   const folder = mkdtempSync(join(tmpdir(), "bothhands-spoken-"))
@@ -60,7 +71,9 @@ export const run = async (only: readonly string[] = []): Promise<void> => {
       writeFileSync(file, wav)
       const seconds = samples.length / rateHz
       console.log(`${name}: ${job.says.length} lines, ${Math.round(seconds)} s`)
-      compare(name, job, await speak(job, file, seconds))
+      const lines = await speak(job, file, seconds)
+      if (process.env.TRACE) printTalk(lines)
+      compare(name, job, lines)
     }
   } finally {
     rmSync(folder, { recursive: true, force: true })

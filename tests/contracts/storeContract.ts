@@ -118,6 +118,18 @@ export const storeContract = (
       expect(await store.rowless()).toEqual([])
     })
 
+    test("the jobs opened last come first, as many as were asked for, with the number of all", async () => {
+      const openedAt = (job: string, at: string) => stampLines([opened], job).map((line) => ({ ...line, at }))
+      await store.append([
+        ...openedAt("hall", "2026-03-02T09:00:00.000Z"),
+        ...openedAt("mill", "2026-03-04T09:00:00.000Z"),
+        ...openedAt("bakery", "2026-03-03T09:00:00.000Z"),
+      ])
+      const { rows, jobs } = await store.newest(2)
+      expect(rows.map((row) => row.job)).toEqual(["mill", "bakery"])
+      expect(jobs).toBe(3)
+    })
+
     test("lines that are refused leave the row as it was", async () => {
       await store.append(stampLines([opened, waterSize(10)]))
       await store.append(stampLines([waterSize(16)], "bakery", 1).map((line) => ({ ...line, id: "rival" })))

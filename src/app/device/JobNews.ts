@@ -47,6 +47,7 @@ export const tellingStore = (store: Store, news: JobNews): Store => ({
   },
   read: (job) => store.read(job),
   jobs: () => store.jobs(),
+  newest: (most) => store.newest(most),
   rows: () => store.rows(),
   renew: (jobs) => store.renew(jobs),
   rowless: () => store.rowless(),

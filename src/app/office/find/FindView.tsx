@@ -11,9 +11,17 @@ import { type Register, registerOf } from "./Register"
 import { SearchBox } from "./SearchBox"
 import "./find.css"
 
-const Count = ({ found, all, toRenew }: { found: number; all: number; toRenew: number }) => (
+interface CountProps {
+  found: number
+  read: number
+  unread: number
+  toRenew: number
+}
+
+const Count = ({ found, read, unread, toRenew }: CountProps) => (
   <p className="find-count" role="status">
-    <strong>{found === all ? `${all} jobs` : `${found} of ${all} jobs`}</strong>
+    <strong>{found === read ? `${read + unread} jobs` : `${found} of ${read} jobs`}</strong>
+    {unread > 0 && <span className="quiet"> The newest {read} have been looked at; the others are being read.</span>}
     {toRenew > 0 && <span className="quiet"> {toRenew} are still being looked through; what is found may change.</span>}
   </p>
 )
@@ -57,7 +65,7 @@ const useKeys = (box: RefObject<HTMLInputElement | null>, enter: RefObject<() =>
 }
 
 const Jobs = ({ register, now }: { register: Register; now: () => string }) => {
-  const { toRenew } = useSyncExternalStore(register.subscribe, register.snapshot)
+  const { unread, toRenew } = useSyncExternalStore(register.subscribe, register.snapshot)
   const search = useSearch(register, now)
   const box = useRef<HTMLInputElement>(null)
   const enter = useRef(() => {})
@@ -68,12 +76,12 @@ const Jobs = ({ register, now }: { register: Register; now: () => string }) => {
     <>
       <SearchBox {...search} box={box} />
       <div className="find-sum">
-        <Count found={rows.length} all={register.finder.size} toRenew={toRenew} />
+        <Count found={rows.length} read={register.finder.size} unread={unread} toRenew={toRenew} />
         <button type="button" className="small-button" onClick={() => setCharts(!charts)}>
           {charts ? "Show the list" : "Show readings as charts"}
         </button>
       </div>
-      {rows.length === 0 && register.finder.size > 0 && (
+      {rows.length === 0 && unread === 0 && register.finder.size > 0 && (
         <p>No job is like that. Take out a condition above, or put other words in quotation marks.</p>
       )}
       {rows.length > 0 && !charts && (

@@ -14,6 +14,8 @@ export interface RegisterView {
   phase: "reading" | "ready" | "failed"
   /** Changes with the rows. */
   edition: number
+  /** Jobs that are counted but not read yet: the newest stand first, and the others follow. */
+  unread: number
   /** Rows that are still to be made anew, because rules have changed or rows were missing. */
   toRenew: number
 }
@@ -24,6 +26,8 @@ export interface Search {
   rows: readonly JobRow[]
 }
 
+/** More than any screen shows at once. */
+const firstRows = 60
 /** Rows made anew between two looks at the screen. */
 const batch = 8
 /** Rows whose words are read into the index between two looks: some ten milliseconds. */
@@ -35,7 +39,7 @@ export class Register {
   query = ""
   order: Order = "newest"
   opened: string | null = null
-  private view: RegisterView = { phase: "reading", edition: 0, toRenew: 0 }
+  private view: RegisterView = { phase: "reading", edition: 0, unread: 0, toRenew: 0 }
   private readonly listeners = new Set<() => void>()
   private readonly known = new Map<string, JobRow>()
   private damaged = new Map<string, string[]>()
@@ -91,15 +95,25 @@ export class Register {
 
   private async read(): Promise<void> {
     try {
+      if (this.view.phase === "reading") await this.readNewest()
       const [{ rows, stale }, sources] = await Promise.all([this.store.rows(), this.store.sources()])
       this.damaged = faultsByJob(sources)
       this.put(rows)
-      this.show({ phase: "ready" })
+      this.show({ phase: "ready", unread: 0 })
       await this.readWords()
       await this.renew([...stale, ...(await this.store.rowless())])
     } catch {
       if (this.view.phase === "reading") this.show({ phase: "failed" })
     }
+  }
+
+  /** Thousands of rows take a second to read; meanwhile the newest can be looked at. */
+  private async readNewest(): Promise<void> {
+    const { rows, jobs } = await this.store.newest(firstRows)
+    if (jobs <= rows.length) return
+    this.put(rows)
+    this.show({ phase: "ready", unread: jobs - rows.length })
+    await new Promise((fulfil) => setTimeout(fulfil))
   }
 
   /** In pieces, between which the page can draw and take keys. */
