@@ -53,7 +53,8 @@ export class PhraseFinder {
   private readonly classes = new Map<string, PlaceClass>()
   private readonly given: PlaceClass
   private states = new Map<string, State>()
-  private first = new Map<number, State | null>()
+  /** By the number of the class that a phrase begins with. */
+  private first: (State | null | undefined)[] = []
   private readonly reached: Array<{ places: readonly number[]; rules: readonly number[] } | undefined> = []
 
   /** A finder of these rules (full names). One rule at most may be read by the caller. */
@@ -113,13 +114,13 @@ export class PhraseFinder {
   }
 
   private begin(place: PlaceClass): State | null {
-    const known = this.first.get(place.id)
+    const known = this.first[place.id]
     if (known !== undefined) return known
     const drafts = new Draft()
     for (const form of place.forms)
       for (const one of this.beginnings.get(form.word) ?? []) this.enter(drafts, this.automaton.next[one]!, form.doubt)
     const state = this.keep(drafts)
-    this.first.set(place.id, state)
+    this.first[place.id] = state
     return state
   }
 
@@ -173,7 +174,7 @@ export class PhraseFinder {
     if (known) return known
     if (this.states.size >= mostStates) {
       this.states = new Map()
-      this.first = new Map()
+      this.first = []
     }
     this.states.set(key, made)
     return made

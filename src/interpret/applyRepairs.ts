@@ -4,16 +4,21 @@
  */
 import { type Claim, isMeasured } from "./Claim"
 import { decideQuantity } from "./decideQuantity"
+import { bitsOf } from "./GrammarBits"
 import { isEdgeGap } from "./Token"
 import { type Island, tagValue, type Utterance } from "./Utterance"
+
+const repairing = bitsOf("repairs", "answers", "guards")
+const noMarks: readonly Island[] = []
 
 const wipes =
   /^(scratch|scrap|strike|delete|cancel|forget|ignore|undo|rub|disregard|kill|remove|erase|lose|wipe|scrub|bin|get rid|drop|clear)/
 
 /** Places where what follows replaces what went before. */
-export function repairMarks(utterance: Utterance): Island[] {
+export function repairMarks(utterance: Utterance): readonly Island[] {
+  if ((utterance.grammars & repairing) === 0) return noMarks
   return utterance.islands.filter((one) => {
-    if (!/^(repairs|answers|guards)\./.test(one.rule)) return false
+    if ((one.grammar & repairing) === 0) return false
     const text = textOf(utterance, one)
     if (one.rule === "answers.repeat")
       return text.endsWith("beg pardon") && one.from > 0 && one.to < utterance.tokens.length

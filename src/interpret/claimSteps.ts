@@ -2,7 +2,10 @@
 import type { Step } from "../facts/Fact"
 import type { Context } from "../facts/Interpretation"
 import type { Claim } from "./Claim"
+import { bitsOf } from "./GrammarBits"
 import { hasTag, type Island, tagValue, type Utterance } from "./Utterance"
+
+const steps = bitsOf("steps", "tasks")
 
 const stepOfThing: Readonly<Record<string, Step>> = { clamp: "clamp_fitted", label: "label_fitted" }
 
@@ -12,11 +15,13 @@ export const askedStep = (context: Context): Step | null =>
 /** Claims of steps, in order. */
 export function claimSteps(utterance: Utterance, context: Context): Claim[] {
   const claims: Claim[] = []
-  for (const island of utterance.islands)
-    if (/^(steps|tasks)\./.test(island.rule)) claims.push(...claimOf(utterance, island, context))
+  if ((utterance.grammars & steps) !== 0)
+    for (const island of utterance.islands)
+      if ((island.grammar & steps) !== 0) claims.push(...claimOf(utterance, island, context))
   // "dead" alone answers half of the question.
+  if (claims.length > 0 || askedStep(context) !== "isolated_proved_dead") return claims
   const at = utterance.words.indexOf("dead")
-  if (claims.length > 0 || at === -1 || askedStep(context) !== "isolated_proved_dead") return claims
+  if (at === -1) return claims
   const doubt = { candidates: ["isolated_proved_dead"], because: "it was not said to be proved dead" }
   return [{ kind: "step_done", value: "isolated_proved_dead", from: at, to: at + 1, isBare: false, doubt }]
 }

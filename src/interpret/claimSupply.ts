@@ -1,11 +1,15 @@
 /** What is said without a number: how the supply is earthed, its polarity, and what a survey of a part showed. */
 import type { Context } from "../facts/Interpretation"
 import type { Claim } from "./Claim"
+import { bitsOf } from "./GrammarBits"
 import { hasTag, type Island, tagValue, type Utterance } from "./Utterance"
+
+const unnumbered = bitsOf("arrangement", "supply", "survey")
 
 /** Claims of the earthing arrangement, of polarity and of surveys. */
 export function claimSupply(utterance: Utterance, context: Context): Claim[] {
   const claims: Claim[] = []
+  if ((utterance.grammars & unnumbered) === 0) return claims
   for (const island of utterance.islands) {
     if (island.rule === "arrangement.arrangement") claims.push(...claimArrangement(island, context))
     if (island.rule === "arrangement.doubtful") claims.push(...doubtArrangement(utterance, island, context))

@@ -27,7 +27,8 @@ const changeTexts = <T>(value: T, change: (text: string) => string): T => {
 
 /** Null when no part of the worker's own is spoken of, or none is current. */
 export function hideOwnParts(text: string, context: Context, isWord: (word: string) => boolean): HiddenParts | null {
-  const { named = [], ...rest } = context
+  if (!context.named?.length) return null
+  const { named, ...rest } = context
   // A name of one word that means something else already would turn every sentence with it into another.
   const names = named.filter((item) => item.includes("_") || !isWord(item)).slice(0, letters.length)
   if (names.length === 0) return null

@@ -188,6 +188,8 @@ function doubtOfAnswer(
   return null
 }
 
+const isBlank = /^(there's )?(nothing|no marking|no rating|no figure) (stamped|printed|marked|written|on it)\b/
+
 /** "cannot read the fuse": what was asked is named, and not known. */
 function isUnreadable(utterance: Utterance, context: Context): boolean {
   const alone: Readonly<Record<string, string>> = {
@@ -197,12 +199,9 @@ function isUnreadable(utterance: Utterance, context: Context): boolean {
     resistance: "resistance.shownAlone",
   }
   const rule = alone[context.asked ?? ""]
-  const isBlank = /^(there's )?(nothing|no marking|no rating|no figure) (stamped|printed|marked|written|on it)\b/.test(
-    utterance.words.join(" "),
-  )
-  if (isBlank && isMeasured(context.asked)) return true
-  const cannot = utterance.words.some((word) => /^(can't|cannot|couldn't|cannae|unable)$/.test(word))
-  return cannot && rule !== undefined && utterance.islands.some((one) => one.rule === rule)
+  if (isMeasured(context.asked) && isBlank.test(utterance.words.join(" "))) return true
+  if (rule === undefined || !utterance.islands.some((one) => one.rule === rule)) return false
+  return utterance.words.some((word) => /^(can't|cannot|couldn't|cannae|unable)$/.test(word))
 }
 
 /** "leads nuld": the thing that was asked about, and one word that nobody knows. */

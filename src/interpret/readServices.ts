@@ -11,9 +11,9 @@ import type { Claim, ClaimDoubt } from "./Claim"
 import type { Clauses } from "./Clauses"
 import type { Language } from "./Language"
 import { openNearParts } from "./nearParts"
-import { partHeads } from "./strangePart"
 import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
+import { trait } from "./wordTraits"
 
 interface Site {
   utterance: Utterance
@@ -131,13 +131,17 @@ export function withNearPart(claim: Claim, utterance: Utterance, { book }: Langu
 
 /** "on the what are", "on the widget": a part is named behind the value, and it is not one we know. */
 function partBehind(claim: Claim, utterance: Utterance, book: Language["book"]): ClaimDoubt | null {
-  const { words, leftovers } = utterance
+  const { words, entries, leftovers } = utterance
   if (!/^(on|for)$/.test(words[claim.to] ?? "")) return null
   const from = claim.to + (/^(the|my|a)$/.test(words[claim.to + 1] ?? "") ? 2 : 1)
   const known = book.soundAlikes.part.get(words.slice(from).join(" ")) ?? book.soundAlikes.part.get(words[from] ?? "")
   if (!known && leftovers[from] !== "unknown") return null
   // Of anything but a size, only a name that parts are given tells whose it is.
-  if (claim.kind !== "conductor_csa" && !words.slice(from, from + 3).some((word) => partHeads.test(word))) return null
+  if (
+    claim.kind !== "conductor_csa" &&
+    !entries.slice(from, from + 3).some(({ traits }) => (traits & trait.partHead) !== 0)
+  )
+    return null
   return { candidates: known ? [known.meant] : [], because: "the part was not understood", kind: "service" }
 }
 

@@ -5,20 +5,21 @@
 import type { Claim } from "./Claim"
 import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
+import { trait } from "./wordTraits"
 
-/** Last words of names that parts and the places of parts are given. */
-export const partHeads =
-  /^(house|room|pool|shed|barn|hut|garage|workshop|plant|tower|turret|annexe|annex|outbuilding|greenhouse|hydrant|sprinkler|sprinklers|boiler|cooker|hob|tank|pump|duct|ductwork|lift|handrail|fountain)$/
 const links = /^(is|was|the|a|that|on|for)$/
 
 /** True when nothing but one to three words that hold such a name, and small links, stand from the sentence's start to the claim. */
-export function followsStrangePart({ from }: Claim, { words, tokens, leftovers, islands }: Utterance): boolean {
+export function followsStrangePart({ from }: Claim, utterance: Utterance): boolean {
+  const { words, tokens, entries, leftovers, islands } = utterance
+  const mayHoldName = !utterance.isClear || (utterance.traits & trait.partHead) !== 0
+  if (from === 0 || !mayHoldName) return false
   const isPaused = from > 0 && isEdgeGap(tokens[from - 1]!.after)
   const start = tokens.findLastIndex((token, at) => at < from - (isPaused ? 1 : 0) && isEdgeGap(token.after)) + 1
   const name = words.slice(start, from).flatMap((word, at) => (links.test(word) ? [] : [start + at]))
   if (name.length === 0 || name.length > 3 || islands.some((one) => one.from >= start && one.from < from)) return false
-  const last = words[name.at(-1)!]!.replace(/'s$/, "")
   const isUnknown = (at: number) => leftovers[at] === "unknown"
-  const isName = name.every((at) => isUnknown(at) || partHeads.test(words[at]!.replace(/'s$/, "")))
-  return isName && (partHeads.test(last) || (!isPaused && name.length > 1 && isUnknown(name[0]!)))
+  const isHead = (at: number) => (entries[at]!.traits & trait.partHead) !== 0
+  const isName = name.every((at) => isUnknown(at) || isHead(at))
+  return isName && (isHead(name.at(-1)!) || (!isPaused && name.length > 1 && isUnknown(name[0]!)))
 }

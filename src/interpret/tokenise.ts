@@ -59,7 +59,8 @@ export function tokenise(text: string): Token[] {
   let last: Token | null = null
   let hasLetters = false
   while (at < text.length) {
-    const found: Piece | null = plainAt(text, at) ?? tokenAt(text, at) ?? minusAt(text, at)
+    const isBlank = isSpace(text, at)
+    const found: Piece | null = isBlank ? null : (plainAt(text, at) ?? tokenAt(text, at) ?? minusAt(text, at))
     if (found) {
       last = { text: found.text, isFigure: found.isFigure, from: at, to: found.end, after: "none" }
       hasLetters ||= found.text.length === 1
@@ -67,8 +68,8 @@ export function tokenise(text: string): Token[] {
       at = found.end
       continue
     }
-    const skipped = isSpace(text, at) ? null : endOf(notSpeech, text, at)
-    const gap: Gap = skipped ? "space" : gapOf(text, at)
+    const skipped = isBlank ? null : endOf(notSpeech, text, at)
+    const gap: Gap = isBlank || skipped ? "space" : gapOf(text, at)
     if (last && strength[gap] > strength[last.after]) last.after = gap
     at = skipped ?? at + 1
   }
@@ -83,28 +84,32 @@ interface Piece {
 
 const isSpace = (text: string, at: number) => text.charCodeAt(at) === 32
 const isLow = (code: number) => code >= 97 && code <= 122
+const isCapital = (code: number) => code >= 65 && code <= 90
 const isDigit = (code: number) => code >= 48 && code <= 57
 
-/** Most of what is heard: a lower-case word or whole figures between spaces or commas, without a second look. */
+/** Most of what is heard: a word or whole figures between spaces, commas and stops, without a second look. */
 function plainAt(text: string, at: number): Piece | null {
   const first = text.charCodeAt(at)
-  const isKind = isLow(first) ? isLow : isDigit(first) ? isDigit : null
-  if (!isKind) return null
+  const isFigure = isDigit(first)
+  if (!isFigure && !isLow(first) && !isCapital(first)) return null
+  const isKind = isFigure ? isDigit : isLow
   let end = at + 1
   while (isKind(text.charCodeAt(end))) end += 1
-  const next = text.charCodeAt(end)
-  if (!(next === 32 || Number.isNaN(next) || (next === 44 && isLow(first) && !isDigit(text.charCodeAt(end + 1)))))
-    return null
-  const found = text.slice(at, end)
-  return mayHidePrefix(found, first) ? null : { text: found, end, isFigure: isDigit(first) }
+  if (!isEndOf(text, end) && (isFigure || end - at === 1 || !isPauseMark(text, end))) return null
+  const found = isCapital(first) ? text.slice(at, end).toLowerCase() : text.slice(at, end)
+  return mayHidePrefix(found) ? null : { text: found, end, isFigure }
 }
 
+const isEndOf = (text: string, at: number) => at === text.length || isSpace(text, at)
+/** A comma or a full stop that ends the word before it; one before a figure may belong to that. */
+const isPauseMark = (text: string, at: number) =>
+  (text.charCodeAt(at) === 44 && !isDigit(text.charCodeAt(at + 1))) ||
+  (text.charCodeAt(at) === 46 && isEndOf(text, at + 1))
+
 /** "kohms" and "mohm" are told apart by their capitals. */
-const mayHidePrefix = (found: string, first: number): boolean =>
-  (first === 107 || first === 109) && /^.ohms?$/.test(found)
+const mayHidePrefix = (found: string): boolean => /^[km]ohms?$/.test(found)
 
 function tokenAt(text: string, at: number): Piece | null {
-  if (isSpace(text, at)) return null
   const figureEnd = endOf(figure, text, at)
   if (figureEnd) return { text: text.slice(at, figureEnd).replace(/[oO]/g, "0"), end: figureEnd, isFigure: true }
   const fractionEnd = endOf(fraction, text, at)
@@ -146,7 +151,7 @@ const minusAt = (text: string, at: number): Piece | null =>
     : null
 
 function gapOf(text: string, at: number): Gap {
-  const mark = isSpace(text, at) ? undefined : gaps[text[at]!]
+  const mark = gaps[text[at]!]
   if (mark === undefined) return "space"
   // A hyphen with spaces around it parts two values; one inside a word only joins its halves.
   if (mark === "hyphen" && /\s/.test(text[at - 1] ?? " ") && /\s/.test(text[at + 1] ?? " ")) return "dash"

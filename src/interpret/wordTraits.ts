@@ -20,6 +20,8 @@ export const trait = {
   partAlike: 128,
   /** A building that a supply may be said of. */
   premises: 256,
+  /** Last word of the names that parts and the places of parts are given. */
+  partHead: 512,
 } as const
 
 const setOf = (words: string): ReadonlySet<string> => new Set(words.split(" "))
@@ -30,6 +32,9 @@ const group = setOf(
 )
 const counts = setOf("one two three four five six first second third")
 const houses = setOf("house place job gaff site")
+const partHeads = setOf(
+  "house room pool shed barn hut garage workshop plant tower turret annexe annex outbuilding greenhouse hydrant sprinkler sprinklers boiler cooker hob tank pump duct ductwork lift handrail fountain",
+)
 
 /** The traits of a word as grammars spell it. */
 export function traitsOf(word: string, book: WordBook): number {
@@ -43,6 +48,7 @@ export function traitsOf(word: string, book: WordBook): number {
     (word === "ish" ? trait.ish : 0) |
     (book.list("objects").has(plain) ? trait.object : 0) |
     (book.soundAlikes.part.has(plain) ? trait.partAlike : 0) |
-    (book.list("premises").has(plain) ? trait.premises : 0)
+    (book.list("premises").has(plain) ? trait.premises : 0) |
+    (partHeads.has(plain) ? trait.partHead : 0)
   )
 }
