@@ -5,6 +5,7 @@
 import type { GrammarMatcher } from "../grammar/GrammarMatcher"
 import type { PhraseFinder, PlaceClass } from "../grammar/PhraseFinder"
 import type { WordForm } from "../grammar/WordRow"
+import { gluedPieces } from "./gluedPieces"
 import type { Leftover } from "./Leftover"
 import { type Figure, readFigure } from "./readFigure"
 import type { NumberRole } from "./readNumberWords"
@@ -38,6 +39,8 @@ export interface WordEntry {
   traits: number
   /** Of a figure: what it says by itself. */
   figure: Figure | null
+  /** The words that an engine glued into it; null when it is one word. */
+  pieces: readonly string[] | null
 }
 
 /** Words kept; a trade's own are a few thousand. */
@@ -76,7 +79,7 @@ export class Lexicon {
     const place = this.finder.classOf(plainForms, false)
     const places = { free: place, opening: place, inside: place }
     const known = { number: null, isSkippable: false, sort: "unknown", mayCount: false, mayBePoint: false } as const
-    const plain = { mayBePart: false, plain: text, word: text, traits: 0, figure: readFigure(text) }
+    const plain = { mayBePart: false, plain: text, word: text, traits: 0, figure: readFigure(text), pieces: null }
     return { ...plain, forms: plainForms, plainForms, ...places, ...known }
   }
 
@@ -86,6 +89,8 @@ export class Lexicon {
     const plainForms = [{ word: this.matcher.words.idOf(word), doubt: 0 }]
     const forms = this.formsOf(word, plainForms)
     const isSkippable = book.list("skippable").has(word)
+    const number = numberOf(word, book)
+    const sort = sortOf(word, book)
     return {
       word,
       forms,
@@ -93,15 +98,16 @@ export class Lexicon {
       free: finder.classOf(forms, isSkippable),
       opening: finder.classOf(forms, false),
       inside: finder.classOf(plainForms, isSkippable),
-      number: numberOf(word, book),
+      number,
       isSkippable,
-      sort: sortOf(word, book),
+      sort,
       mayCount: book.soundAlikes.beforeUnit.has(word),
       mayBePoint: book.soundAlikes.point.has(word),
       mayBePart: this.partEnds.has(word.replace(/'s$/, "")),
       plain: word.replace(/'s$/, ""),
       traits: traitsOf(word, book),
       figure: null,
+      pieces: number || sort !== "unknown" || forms.some((one) => one.word > 0) ? null : gluedPieces(word, book),
     }
   }
 

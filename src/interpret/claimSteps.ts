@@ -39,6 +39,7 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
   if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
   if (doubtful) return claimIsolation(utterance, island, doubtful)
+  if (island.rule === "steps.powerBack") return utterance.isClear ? [claimLiveAgain(island)] : []
   if (island.rule === "steps.endBack") return [claimEndBack(island, asked)]
   if (island.rule === "tasks.testerProved") return [claimProving(utterance, island)]
   if (island.rule === "steps.nulledAlone")
@@ -97,6 +98,12 @@ function claimIsolation(utterance: Utterance, island: Island, step: Step): Claim
   if (isProved) return []
   const doubt = { candidates: [step], because: "it was not said to be proved dead" }
   return [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false, doubt }]
+}
+
+/** "power back on": whether what was proved dead still is. */
+function claimLiveAgain({ from, to }: Island): Claim {
+  const doubt = { candidates: ["isolated_proved_dead"], because: "the power was said to be on again" }
+  return { kind: "step_done", value: "isolated_proved_dead", from, to, isBare: false, doubt }
 }
 
 /** "put it back on" is the step at the terminal only where that was asked; an end may be back at the clamp too. */

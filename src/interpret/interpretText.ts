@@ -20,7 +20,7 @@ import { readCommand } from "./readCommand"
 import { readNote } from "./readNote"
 import { readNotHere } from "./readNotHere"
 import { askPart, readServices, withNearPart } from "./readServices"
-import { isTimeAsked, readTimes } from "./readTimes"
+import { isTimeAsked, readTimeOfTest, readTimes } from "./readTimes"
 import { readUtterance } from "./readUtterance"
 import { repairReadBack } from "./repairReadBack"
 import { factOf, settleClaims } from "./settleClaims"
@@ -44,7 +44,7 @@ export function interpretText(text: string, context: Context, language: Language
   if (command) return command
   const polarity = readPolarityAnswer(utterance)
   if (polarity) return polarity
-  const time = isTimeAsked(context) ? readTimes(utterance, context) : null
+  const time = isTimeAsked(context) ? readTimes(utterance, context) : readTimeOfTest(utterance, context)
   if (time) return time
   const nearPart = askPart(utterance, context, language)
   if (nearPart) return { facts: [], ask: nearPart, command: null }

@@ -20,6 +20,19 @@ const doubts =
 
 const saysLittle = /^(any|right|just)$/
 
+/** What may stand right behind the part without being what is missing in its stead: "no gas in here", "no gas, see". */
+const mayFollow =
+  /^(here|there|in|on|at|to|for|that|i|now|mate|pal|either|neither|nor|and|no|never|so|see|love|sorry|thanks|thank|as|far|of|it|it's|they|they've|we|we've|this|just|only|all|whatsoever|anywhere|line|pipe|main|laid|been|was)$/
+
+/** "no gas smell", "no water today": something of the part, or the moment, is what is missing, and not the part. */
+export const isOfElse = ({ words, islands, tokens }: Utterance, item: string): boolean => {
+  const part = islands.find((one) => tagValue(one, "item") === item)
+  if (!part && islands.some((one) => one.rule === "parts.notPart")) return true
+  const next = part && part.to < words.length && tokens[part.to - 1]!.after === "space" ? part.to : null
+  const isNoun = next !== null && islands.every((one) => one.from !== next) && !mayFollow.test(words[next]!)
+  return isNoun || /\b(today|yet|at the (moment|minute)|the now|just now|smell|smelt)\b/.test(words.join(" "))
+}
+
 /** Whether the sentence is such a one about that part. */
 export function isPlainAbsence({ words, islands, numbers, tokens }: Utterance, item: string): boolean {
   const text = words.join(" ")

@@ -102,6 +102,7 @@ export const islandRules: readonly string[] = [
   "guards.hedge",
   "guards.rounding",
   "steps.isolatedOnly",
+  "steps.powerBack",
   "steps.nulledAlone",
   "arrangement.doubtful",
   "quantity.same",

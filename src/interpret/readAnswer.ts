@@ -6,7 +6,7 @@ import type { Fact } from "../facts/Fact"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { ownerOfStep } from "../facts/ownerOfStep"
 import { askedStep } from "./claimSteps"
-import { isPlainAbsence } from "./isPlainAbsence"
+import { isOfElse, isPlainAbsence } from "./isPlainAbsence"
 import { isEdgeGap } from "./Token"
 import { tagValue, type Utterance } from "./Utterance"
 
@@ -97,6 +97,10 @@ export function readAbsence(utterance: Utterance, context: Context): Interpretat
     return { facts: [], ask: { kind: "service", because: "then which part is next?" }, command: null }
   const item = context.asked?.startsWith("service_present:") ? context.asked.slice("service_present:".length) : null
   if (!item) return null
+  const absent = utterance.islands.flatMap((one) => (one.rule === "guards.absent" ? (tagValue(one, "item") ?? []) : []))
+  // "no gas" while the water is asked after says nothing of the water.
+  if (absent.length > 0 && !absent.includes(item)) return null
+  if (isOfElse(utterance, item)) return null
   const isPlain = isPlainAbsence(utterance, item)
   const denies =
     isPlain ||

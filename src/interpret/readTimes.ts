@@ -1,4 +1,7 @@
-/** Answers to a question for a time of day or a date. Nothing else is ever read as a time, however much it looks like one. */
+/**
+ * Answers to a question for a time of day or a date, and a sentence that says outright when the test was. Nothing else is
+ * ever read as a time, however much it looks like one.
+ */
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { isoDay, isoTime, parseLocal } from "./LocalDay"
 import { readClock } from "./readClock"
@@ -29,6 +32,23 @@ export function readTimes(utterance: Utterance, context: Context): Interpretatio
   if (isUnsure(utterance) && found.facts.length > 0)
     return ask([String((found.facts[0] as { value: unknown }).value)], "that was not sure")
   return found
+}
+
+const testedAt =
+  /^(?:(?:so|and|right|ok|okay|i|we|i've|it|that|was|the) )*(?:tested(?: it| this one| that)?|test (?:was|done|was done)|time of (?:the )?test(?: was| is)?) at /
+/** Words and marks that a bare number lacks: "ten past four", "half ten", "16:10". */
+const faceMarks = /\b(past|to|half|quarter|o'clock|am|pm|noon|midday|morning|afternoon|evening)\b|\d:\d\d/
+
+/** "tested at ten past four": the time of the test, told unasked. A bare number may be anything and is none. */
+export function readTimeOfTest(utterance: Utterance, context: Context): Interpretation | null {
+  const text = utterance.words.join(" ")
+  const lead = testedAt.exec(text)
+  if (!lead || !faceMarks.test(text.slice(lead[0].length))) return null
+  const from = lead[0].trim().split(" ").length
+  const isParted = utterance.tokens.slice(0, -1).some((token) => isEdgeGap(token.after))
+  if (isParted || utterance.numbers.some((one) => one.shape === "decimal")) return null
+  const rest = { ...utterance, words: utterance.words.slice(from), tokens: utterance.tokens.slice(from) }
+  return clock(timeWords(rest), parseLocal(context.now))
 }
 
 const ask = (candidates: readonly string[], because: string): Interpretation => ({

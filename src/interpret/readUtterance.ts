@@ -3,18 +3,19 @@
  * took is sorted by how much it says.
  */
 import { findIslands } from "./findIslands"
+import { splitToken } from "./gluedPieces"
 import type { Language } from "./Language"
 import type { Leftover } from "./Leftover"
 import type { WordEntry } from "./Lexicon"
 import { readAtoms } from "./readAtoms"
 import { readNumbers } from "./readNumbers"
+import type { Token } from "./Token"
 import { tokenise } from "./tokenise"
 import type { Island, Utterance } from "./Utterance"
 
 /** Takes a text apart; `asked` lets the answers to one question count. */
 export function readUtterance(text: string, language: Language, asked = ""): Utterance {
-  const tokens = tokenise(text)
-  const entries = tokens.map((token) => language.lexicon.of(token.text, token.isFigure))
+  const { tokens, entries } = unglued(tokenise(text), language)
   const words = entries.map((entry) => entry.word)
   const atoms = readAtoms({ tokens, words, entries }, language.book)
   const numbers = atoms ? readNumbers({ atoms, tokens, words }) : []
@@ -26,6 +27,17 @@ export function readUtterance(text: string, language: Language, asked = ""): Utt
   for (const island of islands) grammars |= island.grammar
   const isClear = !leftovers.includes("unknown") && !leftovers.includes("chatter")
   return { text, tokens, words, entries, numbers, islands, leftovers, isClear, grammars, traits }
+}
+
+/** Tokens with what is known of each; words that came glued into one are told apart. */
+function unglued(tokens: readonly Token[], { lexicon }: Language): { tokens: readonly Token[]; entries: WordEntry[] } {
+  const entries = tokens.map((token) => lexicon.of(token.text, token.isFigure))
+  if (!entries.some((entry) => entry.pieces)) return { tokens, entries }
+  const apart = tokens.flatMap((token, at) => {
+    const { pieces } = entries[at]!
+    return pieces ? splitToken(token, pieces) : [token]
+  })
+  return { tokens: apart, entries: apart.map((token) => lexicon.of(token.text, token.isFigure)) }
 }
 
 function leftoversOf(
