@@ -42,6 +42,12 @@ export interface LastHeard {
   understood: boolean
 }
 
+/** A yes or a no whose margin, with that of the ones right before it, is too small. */
+export interface FaintAnswer {
+  kind: "confirm" | "deny"
+  margin: number
+}
+
 export interface DialogueState {
   job: string | null
   device: string
@@ -62,6 +68,8 @@ export interface DialogueState {
   lastSentences: readonly string[]
   /** How often the oldest unanswered warning was repeated. */
   reminders: number
+  /** The answer that was heard last, where it was too faint to count and was asked for again. */
+  faint: FaintAnswer | null
   /** The doubt behind an open question, as the interpreter gave it. */
   doubt: Ask | null
   preferences: Preferences

@@ -19,6 +19,7 @@ export const emptyDialogue = (device: string, by = "worker", preferences = usual
   lastSaid: "",
   lastSentences: [],
   reminders: 0,
+  faint: null,
   doubt: null,
   preferences,
   loneWorker: notChecked,

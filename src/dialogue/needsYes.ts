@@ -8,8 +8,8 @@ import { type Heard, sureMargin } from "../facts/Heard"
 /** Below this margin not even a yes or a no is taken. */
 const faintMargin = 0.3
 
-/** Whether what was heard may as well have been something else altogether; typed and read words are sure. */
-export const isFaint = (heard: Heard | null): boolean => heard?.margin != null && heard.margin < faintMargin
+/** Whether what was heard with this margin may as well have been something else altogether. */
+export const isFaint = (margin: number): boolean => margin < faintMargin
 
 export const needsYes = (fact: RecordedFact, heard: Heard | null): boolean => {
   // The name of a part is read back with every value that is put under it, and those values carry the doubt.

@@ -2,30 +2,22 @@
  * A doubt of the interpreter turned into a spoken question. Candidates are offered in words that sound different; a
  * single one can be taken with a yes; none means that it has to be said again.
  */
-import { RecordedFact } from "../facts/Fact"
+import type { RecordedFact } from "../facts/Fact"
 import type { Ask } from "../facts/Interpretation"
 import { type Item, isBond } from "../facts/Item"
 import { ownerOfStep } from "../facts/ownerOfStep"
-import { unitFor } from "../facts/unitOf"
 import { readBack } from "../interpret/readBack"
 import { sayItem } from "../interpret/sayItem"
 import { sayKind } from "../interpret/sayKind"
 import { sayStep } from "../interpret/sayStep"
 import { itemOf } from "../record/slotOf"
+import { candidatesOf } from "./candidatesOf"
 import { capital } from "./capital"
 import { keepHomeless } from "./homeless"
 import { sayApart } from "./sayApart"
 import { sayFacts } from "./sayFacts"
 import { answerMe } from "./speak"
 import type { Turn } from "./Turn"
-import { withSubject } from "./withSubject"
-
-const candidatesOf = (ask: Ask, item: Item | null): RecordedFact[] =>
-  (ask.candidates ?? []).flatMap((value) => {
-    const unit = unitFor(ask.kind)
-    const parsed = RecordedFact.safeParse({ kind: ask.kind, value, ...(unit && { unit }) })
-    return parsed.success ? [withSubject(parsed.data, item)] : []
-  })
 
 /** The over-range reading whose limit was not said, among what was just written. */
 const overRangeOf = (turn: Turn) =>

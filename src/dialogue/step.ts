@@ -13,7 +13,7 @@ import { openingCaution } from "./cautions"
 import { askAfter, callForHelp, endChecks, showLife, thankForAnswer } from "./checkIns"
 import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
-import type { DialogueState } from "./DialogueState"
+import type { DialogueState, FaintAnswer } from "./DialogueState"
 import type { Effect } from "./Effect"
 import { echoOf } from "./echoOf"
 import { isOfGasSmell, sayGasSmell } from "./gasSmell"
@@ -28,6 +28,7 @@ import { nextMissing } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
 import { remind } from "./remind"
 import { resume } from "./resume"
+import { saidTwice } from "./saidTwice"
 import { accept, settle } from "./settle"
 import { sayCautions, speakWritten } from "./speak"
 import type { Tools } from "./Tools"
@@ -159,9 +160,15 @@ const onGasSmell = (turn: Turn, heard: Heard): void => {
   sayGasSmell(turn)
 }
 
-/** Whether this is a yes or a no, and nothing else, that may have been anything. */
-const isFaintAnswer = ({ facts }: Interpretation, heard: Heard): boolean =>
-  isFaint(heard) && facts.length > 0 && facts.every((fact) => fact.kind === "confirm" || fact.kind === "deny")
+/**
+ * A yes or a no, and nothing else, that may have been anything. One that was heard just before, too faintly as well, adds
+ * to it: the same mistake twice running is so much the less likely.
+ */
+const faintAnswer = ({ facts: [only, ...others] }: Interpretation, heard: Heard, before: FaintAnswer | null) => {
+  if (others.length > 0 || (only?.kind !== "confirm" && only?.kind !== "deny") || heard.margin == null) return null
+  const margin = heard.margin + (before?.kind === only.kind ? before.margin : 0)
+  return isFaint(margin) ? { kind: only.kind, margin } : null
+}
 
 /** It is not asked for a yes or a no by name: that could answer itself. */
 const askToRepeat = (turn: Turn): void => {
@@ -187,8 +194,10 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   if (isAsked && answersCheckIn(turn, reading)) return
   showLife(turn)
   const origin: Origin = { by: "voice", heard: [...(before.question?.heard ?? []), heard.id] }
-  if (isFaintAnswer(reading, heard)) return askToRepeat(turn)
-  act(turn, reading, "said_yes", { origin, heard })
+  const faint = faintAnswer(reading, heard, before.faint)
+  turn.set({ faint })
+  if (faint) return askToRepeat(turn)
+  act(turn, saidTwice(before, reading, heard), "said_yes", { origin, heard })
 }
 
 const isAnswerAct = (one: Answer | Command): one is Answer => answerKinds.includes(one.kind)

@@ -1,15 +1,13 @@
-/**
- * A whole job to be spoken into the app: what is said, and what must stand at the end, written down by hand. After each
- * line the speaker is silent for as long as the app will answer, which the loop itself tells, so there is no idle gap.
- */
+/** A whole job to be spoken into the app: what is said, and what must stand at the end, written down by hand. */
 import { readdirSync, readFileSync } from "node:fs"
 import { parse } from "yaml"
 import { z } from "zod"
 import { fliteVoices } from "../../src/cli/flite"
 import { loadLoopTools } from "../../src/cli/loopTools"
-import { RecordingScript } from "../../src/cli/makeRecording"
+import { showFact } from "../../src/cli/showFact"
 import { runLoop } from "../../src/dialogue/runLoop"
 import { typedHeard } from "../../src/facts/typedHeard"
+import type { Line } from "./AttentiveWorker"
 
 export const SpokenJob = z.strictObject({
   about: z.string(),
@@ -30,9 +28,6 @@ export const readSpokenJobs = (): (readonly [name: string, job: SpokenJob])[] =>
     .filter((file) => file.endsWith(".yaml"))
     .map((file) => [file.replace(".yaml", ""), SpokenJob.parse(parse(readFileSync(`tests/spoken/${file}`, "utf8")))])
 
-/** Seconds that the ear's endpointer and the voice's start take, and those of a word of the built-in voice. */
-const [turnSeconds, wordSeconds] = [3.5, 0.45]
-
 /** Everything that the loop answers and writes when the lines are understood as they stand. */
 export const runSpokenJob = ({ says, place }: SpokenJob) => {
   const tools = loadLoopTools("uk-bs7671")
@@ -44,13 +39,15 @@ export const runSpokenJob = ({ says, place }: SpokenJob) => {
   return runLoop(heards, start, { ...tools.value, newId })
 }
 
-/** The recording's script, each pause as long as the app speaks in it. */
-export const scriptOf = (job: SpokenJob): RecordingScript => {
-  const answers: number[] = []
-  for (const one of runSpokenJob(job).exchanges) {
-    if ("heard" in one) answers.push(0)
-    else if (answers.length > 0) answers.push(answers.pop()! + one.said.split(" ").length)
-  }
-  const lines = job.says.map((text, index) => ({ text, pause: turnSeconds + wordSeconds * (answers[index] ?? 0) }))
-  return RecordingScript.parse({ voice: job.voice, lead: 1, lines })
+/** Each line with the values that it means, as the loop writes them when every word is understood. */
+export const linesOf = (job: SpokenJob): Line[] => {
+  const { lines } = runSpokenJob(job)
+  return job.says.map((text, index) => ({
+    text,
+    means: lines.flatMap((line) =>
+      line.type === "entry" && line.origin.by === "voice" && line.origin.heard.at(-1) === `heard-${index}`
+        ? [showFact(line.fact)]
+        : [],
+    ),
+  }))
 }
