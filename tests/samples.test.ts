@@ -25,7 +25,7 @@ const expectBakery = (lines: readonly LogLine[]) => {
   expect(heardIn(lines).filter((words) => bakeryChatter.test(words))).toEqual([])
 }
 
-test("the transcript gives the record that its script says, and status 0", async () => {
+test("the transcript gives the record that its script says, and status 0", { timeout: 30_000 }, async () => {
   const folder = mkdtempSync(join(tmpdir(), "bothhands-sample-"))
   const out = join(folder, "job.jsonl")
   const options = { place: "The bakery", start: "2026-03-02T09:00:00Z", pack: "uk-bs7671", out }
@@ -34,7 +34,7 @@ test("the transcript gives the record that its script says, and status 0", async
   rmSync(folder, { recursive: true })
 })
 
-test("so does the job file beside it", async () => {
+test("so does the job file beside it", { timeout: 30_000 }, async () => {
   expectBakery(linesOf("samples/bakery.bothhands.jsonl"))
   expect(await checkCommand("samples/bakery.bothhands.jsonl", { pack: "uk-bs7671" }, captureConsole())).toBe(0)
 })

@@ -38,6 +38,8 @@ export const JobRow = z.object({
   warns: z.number().int(),
   kept: z.number().int(),
   awaiting: z.number().int(),
+  /** Values out of what was heard that nobody has said yes to or let pass. */
+  unseen: z.number().int(),
   /** Every word that was said, once each, in lower case, with a space between. */
   words: z.string(),
 })

@@ -10,7 +10,17 @@ export interface RowMaker {
   make(lines: readonly LogLine[]): JobRow | null
 }
 
-const nothingFound = { signedOff: false, supply: {}, parts: [], stops: 0, warns: 0, kept: 0, awaiting: 0, words: "" }
+const nothingFound = {
+  signedOff: false,
+  supply: {},
+  parts: [],
+  stops: 0,
+  warns: 0,
+  kept: 0,
+  awaiting: 0,
+  unseen: 0,
+  words: "",
+}
 
 /** Rows without values and findings, for stores that only the worker's own list reads. */
 export const plainRows: RowMaker = {

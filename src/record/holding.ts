@@ -45,6 +45,13 @@ export const allHeld = (record: JobRecord): Held[] => [...bySlot(record.entries)
 export const awaitingYes = (record: JobRecord): Held[] =>
   allHeld(record).filter((held) => held.needsYes && held.accepted === null)
 
+/** Entries out of what was heard, which need no yes, and which nobody has said yes to or let pass. */
+export const unseenYet = (record: JobRecord): Held[] => allHeld(record).filter(isUnseen)
+
+/** Whether an entry is one of those. */
+export const isUnseen = ({ accepted, withdrawn, origin, needsYes }: Held): boolean =>
+  accepted === null && withdrawn === null && origin.by === "voice" && !needsYes
+
 /** Earlier values of the same slot, oldest first, withdrawn ones included. */
 export const historyOf = (record: JobRecord, held: Held): Held[] =>
   record.entries.filter((other) => other.slot === held.slot && other.entry !== held.entry && other.seq < held.seq)

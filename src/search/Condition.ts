@@ -7,7 +7,7 @@ export type Sign = "<" | "<=" | "=" | ">=" | ">"
 export type PartField = "size" | "reading" | "length" | "clamp"
 /** One part by its name, every bond, or anything on the job. */
 export type Whose = { item: Item } | { any: "bond" | "part" }
-export type JobState = "stop" | "warn" | "open" | "kept" | "awaiting" | "signed" | "copy"
+export type JobState = "stop" | "warn" | "open" | "kept" | "awaiting" | "unseen" | "signed" | "copy"
 
 export type Condition =
   /** Each word begins a word of the place, of what was said, or of either. */

@@ -84,6 +84,7 @@ export const createFinder = (): Finder => {
       rows[b]!.stops - rows[a]!.stops ||
       rows[b]!.warns - rows[a]!.warns ||
       rows[b]!.awaiting - rows[a]!.awaiting ||
+      rows[b]!.unseen - rows[a]!.unseen ||
       newer(a, b),
   }
 

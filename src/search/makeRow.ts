@@ -5,7 +5,7 @@
 import type { Checked } from "../facts/Finding"
 import type { Item } from "../facts/Item"
 import type { Situation } from "../facts/Situation"
-import { awaitingYes, heldFact } from "../record/holding"
+import { awaitingYes, heldFact, unseenYet } from "../record/holding"
 import type { JobRecord } from "../record/JobRecord"
 import type { JobRow, PartRow } from "../record/JobRow"
 import type { LogLine } from "../record/LogLine"
@@ -34,6 +34,7 @@ export const makeRow = (lines: readonly LogLine[], check: Check): JobRow | null 
     parts: record.items.filter((item) => item !== "supply").map((item) => toPart(record, item)),
     ...countFindings(record, check),
     awaiting: awaitingYes(record).length,
+    unseen: unseenYet(record).length,
     words: wordsOf(lines),
   }
 }

@@ -51,6 +51,8 @@ const isIn = (row: JobRow, state: JobState): boolean => {
       return row.kept > 0
     case "awaiting":
       return row.awaiting > 0
+    case "unseen":
+      return row.unseen > 0
     case "signed":
       return row.signedOff
     case "copy":

@@ -32,6 +32,7 @@ const states: readonly (readonly [JobState, string])[] = [
   ["open", "(?:anything |things )?to look at|open findings?|open(?! circuit)"],
   ["kept", "kept(?: on purpose| values?| warnings?)?"],
   ["awaiting", "(?:a)?waiting(?: for)?(?: an?)?(?: yes| answer)?|unconfirmed"],
+  ["unseen", "unseen|nobody (?:has )?said yes(?: to)?"],
   ["signed", "signed(?: off)?"],
   ["copy", "(?:second )?cop(?:y|ies)"],
 ]

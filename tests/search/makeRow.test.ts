@@ -40,6 +40,11 @@ test("a value that was taken back is not in the row; one that waits for a yes is
   expect(makeRow(lines, nothing)?.parts[0]).not.toHaveProperty("mm2")
 })
 
+test("values that nobody answered are counted apart from those that wait for a yes", () => {
+  const lines = stampLines([opened, waterSize(10), waterReading(0.05)])
+  expect(makeRow(lines, nothing)).toMatchObject({ awaiting: 1, unseen: 1 })
+})
+
 test("a job whose first line is lost is still listed, and is in nobody's hand", () => {
   const row = makeRow(stampLines([waterSize(10)], "bakery", 1), nothing)
   expect(row).toMatchObject({ job: "bakery", place: expect.stringContaining("not known"), inHand: false, lines: 1 })

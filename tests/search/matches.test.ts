@@ -59,6 +59,8 @@ test("states, and their opposites", () => {
   expect(meets("no stops", { warns: 1 })).toBe(true)
   expect(meets("kept", { kept: 0 })).toBe(false)
   expect(meets("waiting for a yes", { awaiting: 2 })).toBe(true)
+  expect(meets("nobody has said yes", { unseen: 2 })).toBe(true)
+  expect(meets("nobody has said yes", { awaiting: 2 })).toBe(false)
   expect(meets("not signed", { signedOff: true })).toBe(false)
   expect(meets("second copies", { copyOf: "other" })).toBe(true)
   expect(meets("pme", { supply: { arrangement: "TN-C-S" } })).toBe(true)

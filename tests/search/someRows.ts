@@ -15,6 +15,7 @@ const plain: JobRow = {
   warns: 0,
   kept: 0,
   awaiting: 0,
+  unseen: 0,
   words: "",
 }
 

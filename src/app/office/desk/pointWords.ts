@@ -1,4 +1,5 @@
 /** The words and shapes of the list: what each kind of thing is called, and what a row says of it. */
+import { isUnseen } from "../../../record/holding"
 import type { Held } from "../../../record/JobRecord"
 import type { Point, PointKind } from "../../../review/Point"
 import { type EntryState, entryState } from "../../parts/entryState"
@@ -24,10 +25,8 @@ export const pointHeads: Record<PointKind, { shape: Shape; words: string }> = {
  * What became of a value. One that nobody answered is 'just said' only while the worker is at it; at the desk it is one
  * that nobody has said yes to.
  */
-export const deskState = (held: Held): EntryState => {
-  const isOpen = held.accepted === null && held.withdrawn === null && held.origin.by === "voice" && !held.needsYes
-  return isOpen ? { shape: pointHeads.unseen.shape, words: "nobody has said yes yet" } : entryState(held)
-}
+export const deskState = (held: Held): EntryState =>
+  isUnseen(held) ? { shape: pointHeads.unseen.shape, words: "nobody has said yes yet" } : entryState(held)
 
 /** The item and the field: "Water, size". */
 export const pointName = ({ held, item, ask, fault }: Point): string => {

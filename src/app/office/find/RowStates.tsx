@@ -19,6 +19,7 @@ export const rowStates = (row: JobRow, damaged: boolean): Shown[] => {
   add(row.warns > 0, "warn", count(row.warns, "warning open", "warnings open"))
   add(damaged, "warn", "file was cut or changed")
   add(row.awaiting > 0, "awaiting", count(row.awaiting, "waits for a yes", "wait for a yes"))
+  add(row.unseen > 0, "fresh", `${row.unseen} nobody has said yes to`)
   add(row.kept > 0, "kept", `${row.kept} kept`)
   add(row.copyOf !== undefined, "note", "second copy")
   add(row.signedOff, "yes", "signed")

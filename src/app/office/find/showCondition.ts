@@ -18,6 +18,7 @@ const states: Record<JobState, readonly [is: string, isNot: string]> = {
   open: ["Something to look at", "Nothing to look at"],
   kept: ["A warning was kept", "No warning was kept"],
   awaiting: ["A value waits for a yes", "No value waits for a yes"],
+  unseen: ["Nobody has said yes to a value", "No value that nobody has said yes to"],
   signed: ["Signed", "Not signed"],
   copy: ["A second copy", "Not a second copy"],
 }
