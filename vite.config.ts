@@ -39,6 +39,8 @@ export default defineConfig({
           name: "unit",
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: ["tests/audio/**", "tests/browser/**"],
+          // Some seconds on an idle machine; a busy one may take several times as long and finds no fault by it.
+          testTimeout: 30_000,
           sequence: { groupOrder: 0 },
         },
       },

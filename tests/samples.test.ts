@@ -28,7 +28,7 @@ const expectBakery = (lines: readonly LogLine[]) => {
 test("the transcript gives the record that its script says, and status 0", { timeout: 30_000 }, async () => {
   const folder = mkdtempSync(join(tmpdir(), "bothhands-sample-"))
   const out = join(folder, "job.jsonl")
-  const options = { place: "The bakery", start: "2026-03-02T09:00:00Z", pack: "uk-bs7671", out }
+  const options = { place: "The bakery", start: "2026-03-02T09:00:00Z", pack: "uk-bs7671", live: true, out }
   expect(await logCommand("samples/bakery.vtt", options, captureConsole())).toBe(0)
   expectBakery(linesOf(out))
   rmSync(folder, { recursive: true })

@@ -18,6 +18,7 @@ export interface LogCommandOptions {
   start?: string
   json?: boolean
   pack: string
+  live?: boolean
 }
 
 const hearRecording = async (file: string, tools: LoopTools): Promise<Outcome<Heard[]>> => {
@@ -57,8 +58,8 @@ export const logCommand = async (file: string, options: LogCommandOptions, io: C
     io.complain(ofFile(file, refusal.because))
     return 2
   }
-  const { place, pack } = options
-  const run = logHeard(heards.value as Heard[], { place, pack, startMs: startMs.value }, tools.value)
+  const { place, pack, live = false } = options
+  const run = logHeard(heards.value as Heard[], { place, pack, live, startMs: startMs.value }, tools.value)
   const { lines, status } = printRun(run, options.json ?? false)
   for (const line of lines) io.print(line)
   if (options.out) await writeFile(options.out, writeJobFile(run.lines))

@@ -1,9 +1,10 @@
-/** `log FILE`: the whole loop over a transcript or a recording, as if it were happening now. */
+/** `log FILE`: the whole loop over a transcript or a recording. */
 import { v7 } from "uuid"
 import { type Exchange, type LoopRun, runLoop } from "../dialogue/runLoop"
 import type { Tools } from "../dialogue/Tools"
 import type { Heard } from "../facts/Heard"
-import { allHeld, awaitingYes } from "../record/holding"
+import { allHeld, awaitingYes, isUnseen, unseenYet } from "../record/holding"
+import type { Held } from "../record/JobRecord"
 import { openWarnings } from "../record/warningKey"
 import { showFact } from "./showFact"
 import { exitStatus, showFinding } from "./showFindings"
@@ -12,13 +13,19 @@ export interface LogOptions {
   place: string
   startMs: number
   pack: string
+  /** The app was answering while this was said: a yes in it answers the app. Else nobody heard anything read back. */
+  live?: boolean
 }
 
 /** Runs the loop. Ids are new at every run; everything else depends on the utterances alone. */
-export const logHeard = (heards: readonly Heard[], options: LogOptions, tools: Omit<Tools, "newId">): LoopRun =>
+export const logHeard = (
+  heards: readonly Heard[],
+  { place, startMs, pack, live = false }: LogOptions,
+  tools: Omit<Tools, "newId">,
+): LoopRun =>
   runLoop(
     heards,
-    { job: v7(), place: options.place, pack: options.pack, device: "command line", startMs: options.startMs },
+    { job: v7(), place, pack, device: "command line", startMs, unheard: !live },
     { ...tools, newId: () => v7() },
   )
 
@@ -26,6 +33,11 @@ const showExchange = (one: Exchange): string => {
   const time = one.at.slice(11, 19)
   if ("said" in one) return `${time}   says: ${one.said}`
   return `${time} ${one.understood ? " heard" : "(heard)"}: ${one.heard}`
+}
+
+const stateOf = (held: Held): string => {
+  if (isUnseen(held)) return "nobody has said yes yet"
+  return held.accepted?.replaceAll("_", " ") ?? "waiting for a yes"
 }
 
 /** What happened, what stands on record, and what the rules say of it, as lines of text or of JSON. */
@@ -46,11 +58,11 @@ export const printRun = (run: LoopRun, asJson: boolean): { lines: string[]; stat
     ...run.exchanges.map(showExchange),
     "",
     "On record:",
-    ...held.map((one) => `  ${showFact(one.fact)}  (${one.accepted?.replaceAll("_", " ") ?? "waiting for a yes"})`),
+    ...held.map((one) => `  ${showFact(one.fact)}  (${stateOf(one)})`),
     "",
     "Findings:",
     ...checked.findings.map((finding) => `  ${showFinding(finding)}`),
-    `${held.length} entries, ${awaitingYes(record).length} waiting for a yes, ${open.length} open warnings.`,
+    `${held.length} entries, ${awaitingYes(record).length} waiting for a yes, ${unseenYet(record).length} that nobody has said yes to, ${open.length} open warnings.`,
   ]
   return { lines, status }
 }

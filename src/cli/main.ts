@@ -71,6 +71,7 @@ program
   .option("--out <job>", "write the job file here")
   .option("--place <name>", "what the job is called", "The bakery with the flat above")
   .option("--start <time>", "when it began, ISO 8601 (now, if not given)")
+  .option("--live", "the app was answering meanwhile, so a yes is an answer to it (else nothing counts as accepted)")
   .option("--json", "print JSON lines")
   .addOption(pack)
   .action((file: string, options) =>

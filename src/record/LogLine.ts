@@ -113,7 +113,6 @@ export const LogLine = z.discriminatedUnion("type", [
   }),
 ])
 export type LogLine = z.infer<typeof LogLine>
-export type LogLineType = LogLine["type"]
 
 /** A line before it is stamped with its id, time, author and place in the log. */
 export type Draft<Line = LogLine> = Line extends LogLine ? Omit<Line, keyof typeof stamp> : never

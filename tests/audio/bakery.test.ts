@@ -13,7 +13,7 @@ test("the recording gives the same record and the same warnings as its transcrip
   const folder = mkdtempSync(join(tmpdir(), "bothhands-sample-"))
   const out = join(folder, "job.jsonl")
   const io = captureConsole()
-  const options = { place: "The bakery", start: "2026-03-02T09:00:00Z", pack: "uk-bs7671", out }
+  const options = { place: "The bakery", start: "2026-03-02T09:00:00Z", pack: "uk-bs7671", live: true, out }
   expect(await logCommand("samples/bakery.wav", options, io)).toBe(0)
   const read = readJobFile(readFileSync(out, "utf8"))
   if (!read.ok) throw new Error(read.because)

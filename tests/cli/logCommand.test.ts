@@ -106,3 +106,13 @@ test("a job file cut in half: the faults are said first, and what is left is sti
   expect(io.printed[0]).toMatch(/^fault/)
   expect(status).toBe(1)
 })
+
+test("a yes counts as an answer only where the app was answering", async () => {
+  const said = fileOf("answered.txt", "gas bond nought point nought four ohms\nyes\n")
+  const accepted = async (more: object) =>
+    (await log(said, { json: true, ...more })).printed
+      .map((line) => JSON.parse(line))
+      .flatMap((one) => (one.entry?.kind === "resistance" ? [one.accepted] : []))
+  expect(await accepted({})).toEqual([null])
+  expect(await accepted({ live: true })).toEqual(["said_yes"])
+})
