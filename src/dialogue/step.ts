@@ -33,6 +33,7 @@ import { accept, settle } from "./settle"
 import { sayCautions, speakWritten } from "./speak"
 import type { Tools } from "./Tools"
 import { Turn } from "./Turn"
+import { withoutDenied } from "./withoutDenied"
 import { writeFacts } from "./writeFacts"
 
 export interface Stepped {
@@ -197,7 +198,7 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   const faint = faintAnswer(reading, heard, before.faint)
   turn.set({ faint })
   if (faint) return askToRepeat(turn)
-  act(turn, saidTwice(before, reading, heard), "said_yes", { origin, heard })
+  act(turn, saidTwice(before, withoutDenied(before, reading), heard), "said_yes", { origin, heard })
 }
 
 const isAnswerAct = (one: Answer | Command): one is Answer => answerKinds.includes(one.kind)

@@ -35,6 +35,14 @@ const gainsays = (turn: Turn, fact: RecordedFact): boolean =>
     (held) => held.item === fact.subject && held.withdrawn === null && !["service", "survey"].includes(held.fact.kind),
   )
 
+/** The very value that was said no to last, come again out of an ear that can be in doubt. */
+const wasDenied = (turn: Turn, fact: RecordedFact, heard: Heard | null): boolean => {
+  if (heard?.margin == null) return false
+  const slot = slotOf(fact, "")
+  const last = turn.state.record.entries.findLast((held) => held.slot === slot)
+  return last?.withdrawn === "denied" && last.fact.value === fact.value
+}
+
 /** That somebody works live is no value to be confirmed: its stop is answered by making it dead. */
 const isLiveWork = (fact: RecordedFact) => fact.kind === "step_done" && fact.value === "working_live"
 
@@ -62,7 +70,7 @@ const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard |
     ...(replaced && { replaces: replaced.entry }),
   } as const
   const entry = turn.tools.newId()
-  const isOdd = isHereAfterAll || gainsays(turn, fact)
+  const isOdd = isHereAfterAll || gainsays(turn, fact) || wasDenied(turn, fact, heard)
   const mustAnswer = draft.needsYes || isOdd || (!isLiveWork(fact) && wouldWarn(turn, draft, entry))
   turn.add({ ...draft, needsYes: mustAnswer }, entry)
   turn.written.push(entry)

@@ -27,10 +27,11 @@ const mostTries = 4
 const valuesIn = (lines: readonly LogLine[]): string[] =>
   lines.flatMap((line) => (line.type === "entry" ? [showFact(line.fact)] : []))
 
-const lastSaid = (lines: readonly LogLine[]): string => lines.findLast((line) => line.type === "said")?.words ?? ""
+const isToRepeat = (words: string) => words.startsWith("Say that again")
 
 const isRight = (fresh: readonly LogLine[], { text, means }: Line): boolean => {
   const values = valuesIn(fresh)
+  if (fresh.some((line) => line.type === "said" && isToRepeat(line.words))) return false
   if (means.length > 0) return means.every((one) => values.includes(one)) && values.every((one) => means.includes(one))
   return fresh.some((line) => line.type === "heard" && line.heard.text === text)
 }
@@ -56,7 +57,11 @@ export class AttentiveWorker {
   }
 
   private async isAsked(): Promise<boolean> {
-    return lastSaid(await this.site.lines()).endsWith(answerMe)
+    const lines = await this.site.lines()
+    const at = lines.findLastIndex((line) => line.type === "said")
+    const asked = lines[at]
+    const isAnswered = lines.slice(at).some((line) => line.type === "accepted")
+    return asked?.type === "said" && (asked.words.endsWith(answerMe) || isToRepeat(asked.words)) && !isAnswered
   }
 
   /** What was written and said from these words on. */
