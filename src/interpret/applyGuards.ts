@@ -3,6 +3,7 @@
  * logged but not done is the worst that can happen here.
  */
 import type { Context } from "../facts/Interpretation"
+import { againstWish } from "./againstWish"
 import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isSold } from "./decideQuantity"
@@ -47,12 +48,8 @@ export function applyGuards(
 ): Claim[] {
   if (claims.length === 0) return []
   const guards = new Guards(utterance, clauses, context)
-  const kept: Claim[] = []
-  for (const claim of claims) {
-    const left = guards.judge(claim)
-    if (left) kept.push(left)
-  }
-  return kept
+  const kept = claims.flatMap((claim) => guards.judge(claim) ?? [])
+  return kept.length < claims.length ? againstWish(kept, claims, utterance) : kept
 }
 
 const nothingFound: Island[] = []
@@ -257,9 +254,9 @@ class Guards {
     )
   }
 
-  /** "no ten mil" repairs; "it's not ten mil" denies. */
+  /** "no ten mil" repairs; "it's not ten mil" denies, and so does "it's no ten mil" where no is said for not. */
   private isRepairingNo(island: Island): boolean {
-    return island.rule === "answers.deny" && !/not|n't|nae/.test(this.textOf(island))
+    return island.rule === "answers.deny" && !/not|n't|nae|^(no )?(it's|that's|it is) no$/.test(this.textOf(island))
   }
 
   private textOf(island: Island): string {

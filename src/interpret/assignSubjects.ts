@@ -87,7 +87,17 @@ function isThingAgain(utterance: Utterance, mark: Island, next: Island): boolean
   )
 }
 
+/** "ten on the gas, the water needs sixteen": what stands with a verb of its own behind a pause begins anew. */
+const hasOwnVerb = ({ words, tokens }: Utterance, before: Island, after: Island): boolean => {
+  const verb = words[after.to] ?? ""
+  const isPaused = isEdgeGap(tokens[before.to - 1]!.after) && !words.slice(before.to, after.from).includes("and")
+  return (
+    /^(needs|wants|should|must|will|never|still)$|(n't|nae)$/.test(verb) || (isPaused && /^(is|was|has)$/.test(verb))
+  )
+}
+
 function isLinked(utterance: Utterance, before: Island, after: Island): boolean {
+  if (hasOwnVerb(utterance, before, after)) return false
   const isValue = (one: Island) => !/^steps\.done$/.test(one.rule)
   if (utterance.islands.some((one) => one.from >= before.to && one.to <= after.from && isValue(one))) return false
   return utterance.words.slice(before.to, after.from).every((word) => linkWords.has(word))
@@ -123,7 +133,15 @@ export function assignSubjects(
       assigned.push(...(either ? [ofWhich(claim, either)] : owned(claim, items, around)))
     }
   }
-  return assigned
+  return assigned.map((claim) => lengthOfSize(claim, assigned, utterance))
+}
+
+/** "ten metres of sixteen mil on the water": the length is of the same part as the size that it is a length of. */
+function lengthOfSize(claim: Claim, all: readonly Claim[], { words }: Utterance): Claim {
+  if (claim.kind !== "length") return claim
+  const size = all.find((one) => one.kind === "conductor_csa" && one.from >= claim.to && one.from <= claim.to + 1)
+  const isOf = size && (words[size.from - 1] === "of" || words[size.from] === "of")
+  return isOf && size.subject && !size.doubt ? { ...claim, subject: size.subject } : claim
 }
 
 /** Whether parts are named, and all of them behind the claim. */
@@ -189,7 +207,7 @@ function ofGroup(claim: Claim, utterance: Utterance): Claim | null {
   if (claim.kind === "conductor_csa" && near.includes("both")) return ofWhich(claim, [], "it was not said which bonds")
   if (takesGroup(claim, utterance)) return ofWhich(claim, [])
   // "all" may be "oil", and of what "all" is was not said.
-  if (claim.kind === "conductor_csa" && utterance.words[claim.from] === "all")
+  if (claim.kind === "conductor_csa" && /^all('s)?$/.test(utterance.words[claim.from]!))
     return ofWhich(claim, ["oil"], "it was not said which bonds")
   return null
 }

@@ -1,7 +1,7 @@
 /**
- * A word that an engine made of several by dropping the spaces: "tensquare", "pointnoughtfive". It is taken apart only
- * where nothing of it is left over, and only into numbers, units and the names of parts: letters that may be anything
- * else stay a word nobody knows.
+ * A word made of several: by an engine that dropped the spaces, "tensquare", "pointnoughtfive", or by the tongue,
+ * "elevenish". It is taken apart only where nothing of it is left over, and only into numbers, units, the names of parts
+ * and "ish": letters that may be anything else stay a word nobody knows.
  */
 import { knownServices } from "../facts/Item"
 import type { Token } from "./Token"
@@ -21,7 +21,7 @@ const isNumber = (word: string, book: WordBook): boolean => {
 export function gluedPieces(word: string, book: WordBook): string[] | null {
   if (word.length < leastLetters || !/^[a-z]+$/.test(word)) return null
   const isPiece = (one: string) =>
-    isNumber(one, book) || (one.length > 2 && book.unitWords.has(one)) || partNames.has(one)
+    isNumber(one, book) || (one.length > 2 && book.unitWords.has(one)) || partNames.has(one) || one === "ish"
   const split = (rest: string): string[] | null => {
     // The longest piece first: "sixteen" and not "six".
     for (let end = rest.length; end > 1; end -= 1) {

@@ -188,7 +188,8 @@ function doubtOfAnswer(
   return null
 }
 
-const isBlank = /^(there's )?(nothing|no marking|no rating|no figure) (stamped|printed|marked|written|on it)\b/
+const isBlank =
+  /^(there's |there is )?(none( at all)?$|no (marking|markings|rating|figure|stamp)\b|(nothing|nowt|nowt at all) (stamped|printed|marked|written|showing|on (it|the (display|screen|meter|dial|tester|carrier|fuse|sheath|cable|drum|label)))\b)/
 
 /** "cannot read the fuse": what was asked is named, and not known. */
 function isUnreadable(utterance: Utterance, context: Context): boolean {
