@@ -70,13 +70,9 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   if (next?.value === null && last.value !== null && next.doubt?.candidates.includes(last.value))
     return claims.filter((one) => one !== last)
   if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next)
-  if (!next && isPartBehind(mark, utterance)) return [...claims]
+  if (!next && isPartBehind(mark, utterance) && !deniesBehind(mark, utterance)) return [...claims]
   if (!next) return endRepair(claims, meantBy(mark, before, utterance) ?? last, text, mark, utterance)
-  const replaced = before.findLast((one) => one.kind === next.kind)
-  if (replaced)
-    return claims.filter(
-      (one) => !(before.includes(one) && one.kind === next.kind && (next.kind !== "step_done" || one === last)),
-    )
+  if (before.some((one) => one.kind === next.kind)) return withoutReplaced(claims, before, next, utterance)
   if (next.kind === "field" && isMeasured(last.kind)) {
     const number = utterance.numbers.find((one) => one.from >= next.from && one.to <= next.to)
     if (!number) return [...claims]
@@ -90,6 +86,37 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
     text,
   )
   return isPause ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
+}
+
+/** What stood before the repair for the same field, and where that can be told for the same part, is gone. */
+function withoutReplaced(
+  claims: readonly Claim[],
+  before: readonly Claim[],
+  next: Claim,
+  utterance: Utterance,
+): Claim[] {
+  const replaced = before.filter(
+    (one) => one.kind === next.kind && (next.kind !== "step_done" || one === before.at(-1)),
+  )
+  const part = partOf(next, utterance)
+  const ofPart = replaced.filter((one) => part !== undefined && partOf(one, utterance) === part)
+  const lastPart = partOf(replaced.at(-1) ?? next, utterance)
+  const gone = ofPart.length > 0 ? ofPart : replaced.filter((one) => partOf(one, utterance) === lastPart)
+  return claims.filter((one) => !gone.includes(one))
+}
+
+/**
+ * The part that is named right behind the claim, or last before it: "water in ten, gas in ten, no, water in sixteen" leaves
+ * the gas alone.
+ */
+function partOf({ from, to }: Claim, { islands, words, tokens }: Utterance): string | undefined {
+  const parts = islands.filter((one) => one.rule === "parts.part")
+  const isBehind = (one: Island) =>
+    one.from >= to &&
+    tokens[to - 1]!.after === "space" &&
+    words.slice(to, one.from).every((word) => /^(on|for|to|the)$/.test(word))
+  const named = parts.find(isBehind) ?? parts.findLast((one) => one.to <= from)
+  return named && tagValue(named, "item")
 }
 
 /** The same number with another unit. */
@@ -128,21 +155,27 @@ function wishAt(claims: readonly Claim[], mark: Island): Claim[] {
 const isPartBehind = (mark: Island, utterance: Utterance): boolean =>
   utterance.islands.some((one) => one.rule === "parts.part" && one.from >= mark.to && one.from <= mark.to + 2)
 
-/** "label on, clamp on, no, label's not on": the thing named behind the no is the one taken back. */
+/** "no, the water label's not on" takes a step back, and "no, on the water" only moves it. */
+const deniesBehind = (mark: Island, { words }: Utterance): boolean =>
+  words.slice(mark.to, mark.to + 5).some((word) => /^not$|n't$|nae$/.test(word))
+
+/** "label on, clamp on, no, label's not on": the thing named behind the no is the one taken back, of its own part. */
 function meantBy(mark: Island, before: readonly Claim[], utterance: Utterance): Claim | undefined {
   const thing = utterance.islands.find((one) => one.rule === "steps.thing" && one.from >= mark.to)
   const name = thing && tagValue(thing, "thing")
-  return name ? before.findLast((one) => one.kind === "step_done" && String(one.value).startsWith(name)) : undefined
+  if (!thing || !name) return undefined
+  const meant = before.filter((one) => one.kind === "step_done" && String(one.value).startsWith(name))
+  const part = isPartBehind(mark, utterance)
+    ? partOf({ ...before[0]!, from: thing.from, to: thing.to }, utterance)
+    : null
+  return meant.findLast((one) => partOf(one, utterance) === part) ?? meant.at(-1)
 }
 
 /** A repair that nothing follows: the value before it no longer stands. */
 function endRepair(claims: readonly Claim[], last: Claim, text: string, mark: Island, utterance: Utterance): Claim[] {
   const rest = utterance.words.slice(mark.to).length
   if (wipes.test(text) && rest === 0) return claims.map((one) => (one === last ? withdrawn(one) : one))
-  if (
-    last.kind === "step_done" &&
-    /not|n't|nae/.test(`${text} ${utterance.words.slice(mark.to, mark.to + 3).join(" ")}`)
-  )
+  if (last.kind === "step_done" && (/not|n't|nae/.test(text) || deniesBehind(mark, utterance)))
     return claims.filter((one) => one !== last)
   // "thirty, thirteen rather": the last of two is meant.
   const isOfLast = /^(rather|i said|i mean|i meant|i should say)$/.test(text)

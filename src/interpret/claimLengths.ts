@@ -21,7 +21,7 @@ export function claimImperial(site: Site): Claim | null {
   if (unit === "mile")
     return site.asked ? doubted(site, askedKind(site), [number.value].filter(isSold), "miles cannot be meant") : null
   const mm = imperialMm[unit]
-  if (mm === undefined) return null
+  if (mm === undefined || isHeight(site)) return null
   const kind = site.asked === "distance" ? "distance" : "length"
   const exact = Math.round(number.value * mm * 10) / 10
   const isSimple = taggedNumbers(site.utterance, site.island, "n").length === 1 || hasTag(site.island, "one")
@@ -32,6 +32,10 @@ export function claimImperial(site: Site): Claim | null {
     "feet and inches are not what is recorded",
   )
 }
+
+/** "he's six foot two": how tall somebody is. */
+const isHeight = ({ utterance, island }: Site): boolean =>
+  /^(he's|she's|i'm|you're|they're|lad's|he|she)$/.test(utterance.words[island.from - 1] ?? "")
 
 const askedKind = (site: Site): Claim["kind"] => (isMeasured(site.asked) ? site.asked : "length")
 

@@ -43,7 +43,7 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
   if (island.rule === "steps.endBack") return [claimEndBack(island, asked)]
   if (island.rule === "tasks.testerProved") return [claimProving(utterance, island)]
   if (island.rule === "steps.nulledAlone")
-    return island.doubt > 0 && asked !== "leads_nulled" ? [] : claimNulled(island, asked)
+    return island.doubt > 0 && asked !== "leads_nulled" ? [] : claimNulled(utterance, island, asked)
   if (island.rule === "steps.done") return claimDone(utterance, island, asked)
   return []
 }
@@ -125,9 +125,14 @@ function claimProving(utterance: Utterance, island: Island): Claim {
   return { ...claim, doubt: { candidates, because: "before or after was not said" } }
 }
 
-function claimNulled(island: Island, asked: Step | null): Claim[] {
+/** "leads were nought point four, they're nulled now": what is nulled was named before. */
+const isOfLeads = ({ islands, words }: Utterance, { from }: Island): boolean =>
+  /^(they're|they|are|were|now)$/.test(words[from - 1] ?? "") &&
+  islands.some((one) => one.to <= from && tagValue(one, "thing") === "leads")
+
+function claimNulled(utterance: Utterance, island: Island, asked: Step | null): Claim[] {
   const claim: Claim = { kind: "step_done", value: "leads_nulled", from: island.from, to: island.to, isBare: false }
-  if (asked === "leads_nulled") return [claim]
+  if (asked === "leads_nulled" || isOfLeads(utterance, island)) return [claim]
   return [{ ...claim, doubt: { candidates: ["leads_nulled"], because: "it was not said what was nulled" } }]
 }
 

@@ -98,6 +98,8 @@ const isSpokenReading = (claim: Claim, utterance: Utterance): boolean =>
 function isCount(claim: Claim, utterance: Utterance): boolean {
   const next = claim.to < utterance.tokens.length && !isEdgeGap(utterance.tokens[claim.to - 1]!.after) ? claim.to : null
   const isUnitless = claim.isBare
+  // "two bonds in ten": how many, and then their size.
+  if (next !== null && isUnitless && /^(bonds|pipes|clamps|labels)$/.test(utterance.words[next]!)) return true
   if (next !== null && utterance.leftovers[next] !== null) {
     const leftover = utterance.leftovers[next]
     const word = utterance.words[next]!

@@ -151,8 +151,12 @@ function readBesidePoint(
   }
 }
 
-/** After a digit, "to" and "for" are digits only when no article or name follows them. */
+/**
+ * After a digit, "to" and "for" are digits only when no article or name follows them, and a "now" that ends the sentence
+ * behind two digits is one of time.
+ */
 const canFollow = (at: number, words: readonly string[]): boolean =>
+  !(words[at] === "now" && at === words.length - 1 && !isPoint.test(words[at - 2] ?? "point")) &&
   !(["to", "for", "not", "nor"].includes(words[at]!) && /^(the|a|my|that|it|be|this)$/.test(words[at + 1] ?? ""))
 
 function readBeforeUnit(
@@ -176,5 +180,6 @@ function readBeforeUnit(
   }
 }
 
+const isPoint = /^(point|\d*\.)$/
 const isUnit = (word: string, book: WordBook) =>
   book.unitWords.has(word) || book.soundAlikes.unit.get(word)?.trust === "sure"

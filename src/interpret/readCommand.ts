@@ -36,6 +36,8 @@ function readPlain(utterance: Utterance, island: Island, name: string, context: 
   if (name === "save") return only({ kind: name, what: tagValue(island, "what") } as Command)
   if (name === "verbosity") return only({ kind: name, value: tagValue(island, "value") } as Command)
   const part = utterance.islands.find((one) => one.rule.startsWith("parts."))
+  if (name === "what_did_i_say" && context.asked === "confirm" && utterance.words.join(" ") === "read that back")
+    return { facts: [{ kind: "repeat", value: true }], ask: null, command: null }
   const named = tagValue(island, "item") ?? (part && tagValue(part, "item"))
   // What is left is asked of the whole job unless a part is named; every other wish is about the current part.
   const item = named ?? (name === "whats_left" ? undefined : context.item)
