@@ -7,6 +7,7 @@ import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
 import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
+import { trait } from "./wordTraits"
 
 /** Words that may follow a number without being what it counts. */
 const afterNumber = new Set(
@@ -47,12 +48,19 @@ export function dropStrayNumbers(
 function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim | null {
   const isAsked = context.asked === claim.kind
   if (isSpokenReading(claim, utterance)) return hasStrangeUnit(claim, utterance) ? doubtful(claim) : claim
+  if (isOfThing(claim, utterance)) return null
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? doubtful(claim) : null
   if (isLabel(claim, utterance, isAsked)) return isAsked ? doubtful(claim) : null
   if (claim.isBare && hasLostUnit(utterance)) return doubtful(claim)
   if (hasStrangeUnit(claim, utterance)) return isAsked || claim.kind === "resistance" ? doubtful(claim) : null
   return amongStrangers({ claim, utterance, clauses, isAsked, hasItem: context.item !== undefined })
 }
+
+/** "sixty amp contactor": a thing of another trade or of the house has that measure. */
+const isOfThing = ({ to }: Claim, { entries, tokens, traits }: Utterance): boolean =>
+  (traits & trait.object) !== 0 &&
+  tokens[to - 1]!.after === "space" &&
+  ((entries[to]?.traits ?? 0) & trait.object) !== 0
 
 interface Setting {
   claim: Claim

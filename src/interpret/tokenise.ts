@@ -60,7 +60,9 @@ export function tokenise(text: string): Token[] {
   let hasLetters = false
   while (at < text.length) {
     const isBlank = isSpace(text, at)
-    const found: Piece | null = isBlank ? null : (plainAt(text, at) ?? tokenAt(text, at) ?? minusAt(text, at))
+    const found: Piece | null = isBlank
+      ? null
+      : (plainAt(text, at) ?? tokenAt(text, at) ?? minusAt(text, at) ?? pointAt(text, at, last))
     if (found) {
       last = { text: found.text, isFigure: found.isFigure, from: at, to: found.end, after: "none" }
       hasLetters ||= found.text.length === 1
@@ -148,6 +150,12 @@ function prefixed(prefix: string): string {
 const minusAt = (text: string, at: number): Piece | null =>
   /[-−–]/.test(text[at]!) && /[\d.]/.test(text[at + 1] ?? "") && (at === 0 || /[\s,;:]/.test(text[at - 1]!))
     ? { text: "minus", end: at + 1, isFigure: false }
+    : null
+
+/** "0 . 0 5": behind a nought, a stop that stands by itself before a digit is its point. */
+const pointAt = (text: string, at: number, last: Token | null): Piece | null =>
+  text[at] === "." && last?.text === "0" && last.to === at - 1 && /^ \d/.test(text.slice(at + 1, at + 3))
+    ? { text: "point", end: at + 1, isFigure: false }
     : null
 
 function gapOf(text: string, at: number): Gap {
