@@ -171,10 +171,13 @@ const faintAnswer = ({ facts: [only, ...others] }: Interpretation, heard: Heard,
   return isFaint(margin) ? { kind: only.kind, margin } : null
 }
 
-/** It is not asked for a yes or a no by name: that could answer itself. */
+/**
+ * It is not asked for a yes or a no by name: that could answer itself. In noise a short word is like many others, and
+ * what has more words is not.
+ */
 const askToRepeat = (turn: Turn): void => {
   turn.sound("sayAgain")
-  turn.say("Say that again.")
+  turn.say("Say that again, in more words.")
 }
 
 const onHeard = (turn: Turn, heard: Heard): void => {

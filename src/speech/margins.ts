@@ -11,8 +11,27 @@ import type { Fit } from "./measureFit"
 
 /** What `whole` usually is, and how much it counts beside the worst word. */
 const [usualWhole, wholeWeight] = [-4, 0.5]
-/** Below this fit none of the answer was said; from the other on it is as good as right answers are. */
-const [silentFit, plainFit] = [-3.4, -2]
+
+/** What an answer is judged by. */
+export interface Limits {
+  /** Below this fit none of the answer was said; from the other on it is as good as right answers are. */
+  silentFit: number
+  plainFit: number
+  /** Nats hidden in silence: up to the first a breath, from the second on words that the grammar lacks. */
+  plainHidden: number
+  silentHidden: number
+  /** Nats by which the answer must lead the nearest other number. Wrong numbers led by 0 to 20, right ones mostly by 100. */
+  plainLead: number
+}
+/** The limits that the product is shipped with. */
+export const shippedLimits: Limits = {
+  silentFit: -3.4,
+  plainFit: -2,
+  plainHidden: 40,
+  silentHidden: 150,
+  plainLead: 30,
+}
+
 /**
  * The margin where the fit is only just good enough. It is not nought, as nothing else of the grammar was heard either:
  * a yes that fits badly but leads by far is a yes.
@@ -20,10 +39,6 @@ const [silentFit, plainFit] = [-3.4, -2]
 const leastFit = 0.3
 /** So far below it, an answer with one word changed may still be what was said. */
 const nearly = 1.5
-/** Nats hidden in silence: up to the first a breath, from the second on words that the grammar lacks. */
-const [plainHidden, silentHidden] = [40, 150]
-/** Nats by which the answer must lead the nearest other number. Wrong numbers led by 0 to 20, right ones mostly by 100. */
-const plainLead = 30
 /** A lead of less than this, in nats, is none: the other number may as well have been said, and both are offered. */
 export const tossUpLead = 8
 /** A digit is not said in less, in seconds: what is shorter was put in to fit the grammar. */
@@ -34,13 +49,15 @@ const doubtful = 0.5
 const levelOf = (fit: Fit) => fit.worstWord + wholeWeight * (fit.whole - usualWhole)
 
 /** Whether the answer, or one that differs from it in a word, may yet be good enough. */
-export const isNearlyFit = (fit: Fit): boolean => levelOf(fit) > silentFit - nearly && fit.hidden <= silentHidden
+export const isNearlyFit = (fit: Fit, { silentFit, silentHidden }: Limits = shippedLimits): boolean =>
+  levelOf(fit) > silentFit - nearly && fit.hidden <= silentHidden
 
 /**
  * Null: none of this was said. 1 and more: plain. From 0 to 1: to be asked about. `lead` is how far the answer is ahead
  * of the nearest other number in nats, or null where it holds none.
  */
-export const marginOf = (fit: Fit, lead: number | null): number | null => {
+export const marginOf = (fit: Fit, lead: number | null, limits: Limits = shippedLimits): number | null => {
+  const { silentFit, plainFit, plainHidden, silentHidden, plainLead } = limits
   const level = levelOf(fit)
   if (level < silentFit || fit.hidden > silentHidden) return null
   const parts = [

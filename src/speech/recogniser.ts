@@ -29,6 +29,12 @@ const shortest = 0.15
 const wordCost = 0.05
 const enginesOwnWordCost = 0.65
 
+/**
+ * What it charges for a silence before, between or after words. Its own, 0.005, makes silence dearer than a word, and a
+ * noise that went on after "no" became "no eight".
+ */
+const silenceCost = 0.3
+
 /** How often a rival may take the place of the answer that it beat. */
 const mostSwaps = 2
 
@@ -62,7 +68,7 @@ export interface Weighed {
 export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser => {
   // Scores of two decodings can only be compared when each frame is scored by all of the model. The engine's own noise
   // removal is off: the model is fitted to the noise instead.
-  const settings = { compallsen: true, remove_noise: false, wip: wordCost }
+  const settings = { compallsen: true, remove_noise: false, wip: wordCost, silprob: silenceCost }
   const main = loadDecoder(engine, files, settings)
   const rival = loadDecoder(engine, files, settings)
   for (const word of phoneWords) addWord(rival, word)

@@ -17,11 +17,16 @@ const parts: readonly (readonly string[])[] = [
   ["earthing conductor", "main earth"],
 ]
 /** Ways of saying yes and no that the ear knows. */
-export const yeses = ["yes", "yep", "aye", "correct", "that's right", "spot on"]
+export const yeses: readonly string[] = [
+  ...["yes", "yep", "aye", "correct", "that's right", "spot on", "yes that's right", "yes correct", "affirmative"],
+]
 /** See `yeses`. */
-export const noes = ["no"]
+export const noes: readonly string[] = ["no", "wrong", "that's wrong", "no that's wrong", "negative"]
 /** Beside the opposite answer, what one short word is mistaken for. */
-const shortOnes = [...parts.flat(), "undo", "skip", "existing"]
+const shortOnes = [
+  ...parts.flat(),
+  ...["undo", "skip", "existing", "tns", "tn s", "tncs", "pme", "t t", "say again", "pause", "listen", "read on"],
+]
 
 const units = ["metres", "square"]
 
@@ -37,7 +42,7 @@ export const rivalsOf = (words: readonly string[], isSentence: IsSentence): stri
 const answerRivals = (said: string): string[] => {
   if (yeses.includes(said)) return [...noes, ...shortOnes]
   if (noes.includes(said)) return [...yeses, ...shortOnes]
-  if (noes.includes(said.split(" ")[0]!) && said.split(" ").some(isNumber)) return [...yeses, ...noes]
+  if (said.startsWith("no ") && said.split(" ").some(isNumber)) return [...yeses, ...noes]
   return shortOnes.includes(said) ? [...yeses, ...noes] : []
 }
 

@@ -1,7 +1,7 @@
 /**
  * `npm run bench -- ear`: how well the offline ear hears the product's sentences and lets site talk pass, in quiet and in
  * white noise, and what it costs. Synthetic voices: real ones differ more, and rooms echo. Takes some minutes. A word after it names
- * another bench of the ear: loop, limits, style, job, memory.
+ * another bench of the ear: loop, answers, limits, style, real, job, memory.
  */
 import { readFileSync } from "node:fs"
 import { join } from "node:path"
@@ -14,9 +14,11 @@ import { createEarStream } from "../../src/speech/earStream"
 import type { Recogniser } from "../../src/speech/recogniser"
 import { addNoise, productSentences, siteTalk, speakSentence } from "../audio/earSentences"
 import { earGrammar } from "../audio/wholeGrammar"
+import { runAnswers } from "./ear/answers"
 import { runLimits } from "./ear/limits"
 import { runLoopInNoise, runSampleJob } from "./ear/loop"
 import { runMemory } from "./ear/memory"
+import { runReal } from "./ear/real"
 import { runStyle } from "./ear/style"
 
 const levels = [null, 20, 10] as const
@@ -47,7 +49,9 @@ const printSize = () => {
 export const run = async ([what, ...args]: string[]) => {
   if (what === "loop") return runLoopInNoise(args)
   if (what === "limits") return runLimits(args)
+  if (what === "answers") return runAnswers(args)
   if (what === "style") return runStyle(args)
+  if (what === "real") return runReal(args)
   if (what === "job") return runSampleJob(args)
   if (what === "memory") return runMemory(args)
   const opened = await openEar()

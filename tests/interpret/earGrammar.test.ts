@@ -74,7 +74,10 @@ describe.each(contexts)("the ear's grammar under %j", (context) => {
 })
 
 /** A yes, a no or a skip with nothing asked means nothing, on purpose. */
-const isBareAnswer = (text: string) => /^(yes|yep|aye|correct|that's right|spot on|no|skip|skip this one)$/.test(text)
+const isBareAnswer = (text: string) =>
+  /^(yes|yep|aye|(yes )?correct|(yes )?that's right|spot on|affirmative|no|(no )?that's wrong|wrong|negative|skip|skip this one)$/.test(
+    text,
+  )
 
 test("every pronunciation uses the phones of the model", () => {
   for (const [word, ways] of folder.pronunciations)

@@ -41,6 +41,21 @@ test("noise is told from speech, band by band, and how far apart they are", () =
   expect(heardMean.every((x, band) => cleanMean[band]! < x)).toBe(true)
 })
 
+/** Powers add up: so the speech is what is left of the mean power, however deep most of its frames lie in the noise. */
+test("speech that the noise half drowns is estimated by the power that it adds", () => {
+  const frames = 200
+  const speechOf = (at: number) => (at >= 60 && at < 140 ? Math.exp(at % 8 === 0 ? 4 : 0) : 0)
+  const jitter = noiseFrom(5)
+  const data = new Float32Array(frames * 25)
+  for (let at = 0; at < frames; at++)
+    for (let band = 0; band < 25; band++) data[at * 25 + band] = Math.log(Math.exp(2 + 0.2 * jitter()) + speechOf(at))
+  const added = Array.from({ length: frames }, (_, at) => speechOf(at) / frames).reduce((sum, x) => sum + x)
+  const { cleanMean } = hearNoise({ data, bands: 25 })
+  const falls = Array.from(cleanMean, (x) => Math.log(added) - x)
+  expect(Math.max(...falls) - 3).toBeLessThan(1)
+  expect(Math.min(...falls) - 3).toBeGreaterThan(-1)
+})
+
 describe("means in noise", () => {
   const layout = { codebooks: 1, densities: 2 }
   const sounds = [4, -4].map((tilt) =>

@@ -101,3 +101,12 @@ public <said> = yes | no | [no] (eight | eighteen) | (five | ninety eight) [metr
     expect(rivalsOf(words("twenty two metres"), inTalk)).toContain("gas two metres")
   })
 })
+
+test("a yes and a no are weighed against each other, however they are said, and against the short words of a supply", () => {
+  const isAny = () => true
+  expect(rivalsOf(words("yes that's right"), isAny)).toEqual(
+    expect.arrayContaining(["no", "no that's wrong", "negative"]),
+  )
+  expect(rivalsOf(words("no that's wrong"), isAny)).toEqual(expect.arrayContaining(["yes", "yes that's right"]))
+  expect(rivalsOf(words("tns"), isAny)).toEqual(expect.arrayContaining(["no", "yes"]))
+})

@@ -7,8 +7,10 @@ import { setImmediate } from "node:timers/promises"
 import { openEar } from "../../../src/cli/openEar"
 import type { EarGrammar } from "../../../src/facts/EarGrammar"
 import { createEarStream } from "../../../src/speech/earStream"
+import { shippedLimits } from "../../../src/speech/margins"
 import { type Hearing, hearingOf, type Recogniser, type Weighed } from "../../../src/speech/recogniser"
 import { earGrammar } from "../../audio/wholeGrammar"
+import { fitLimits, type Judged, tallyUnder } from "./fitLimits"
 import { foreignPhrases, isForFitting, ourPhrases, type Phrase } from "./phrases"
 import { readNoise, speakInNoise, voicesAsked } from "./speakInNoise"
 import { takeGrammar } from "./takeGrammar"
@@ -50,6 +52,7 @@ export const judge = (text: string, heards: ReadonlyArray<{ text: string; margin
 
 interface Trial {
   name: string
+  index: number
   half: string
   voice: string
   phrase: Phrase
@@ -66,8 +69,8 @@ async function* trialsIn(ear: Recogniser, name: string): AsyncGenerator<Trial> {
       const { samples, rateHz } = await speakInNoise(phrase.text, voice, readNoise(name), index)
       await setImmediate()
       takeGrammar(ear, grammarUnder(phrase.asked))
-      const half = phrase.isOurs ? (isForFitting(index) ? "fitted" : "others") : "foreign"
-      yield { name, half, voice, phrase, ...hearWeighed(ear, samples, rateHz) }
+      const half = `${phrase.isOurs ? "" : "talk, "}${isForFitting(index) ? "fitted" : "others"}`
+      yield { name, index, half, voice, phrase, ...hearWeighed(ear, samples, rateHz) }
     }
   }
 }
@@ -76,10 +79,13 @@ async function* trialsIn(ear: Recogniser, name: string): AsyncGenerator<Trial> {
 export const runLimits = async (noises: readonly string[]): Promise<void> => {
   const opened = await openEar()
   if (!opened.ok) throw new Error(opened.because)
+  const all: Judged[] = []
   for (const name of noises.length > 0 ? noises : usual) {
     const counts = new Map<string, Map<Verdict, number>>()
+    const judged: Judged[] = []
     for await (const trial of trialsIn(opened.value, name)) {
       const verdict = judge(trial.phrase.text, trial.heards)
+      judged.push(toJudged(trial))
       const tally = counts.get(trial.half) ?? new Map<Verdict, number>()
       counts.set(trial.half, tally.set(verdict, (tally.get(verdict) ?? 0) + 1))
       if (process.env.OUT) appendFileSync(process.env.OUT, describe(trial))
@@ -88,10 +94,35 @@ export const runLimits = async (noises: readonly string[]): Promise<void> => {
     }
     for (const [half, tally] of counts) {
       const parts = [...tally].sort().map(([verdict, count]) => `${count} ${verdict}`)
-      console.log(`${name.padEnd(9)} ${half.padEnd(8)} ${parts.join(", ")}`)
+      console.log(`${name.padEnd(9)} ${half.padEnd(14)} ${parts.join(", ")}`)
     }
+    all.push(...judged)
+    printFit(name, judged)
+  }
+  printFit("all", all)
+}
+
+/** The limits that one half asks for, and what they and the shipped ones do on the other. */
+const printFit = (name: string, judged: readonly Judged[]): void => {
+  const fitted = fitLimits(judged.filter((one) => one.isForFitting))
+  const others = judged.filter((one) => !one.isForFitting)
+  console.log(`${name.padEnd(9)} fitted on the one half: ${JSON.stringify(fitted)}`)
+  for (const [which, limits] of [["shipped", shippedLimits] as const, ["fitted", fitted] as const]) {
+    const { rightPlain, wrongPlain, foreignPlain, rightAsked, wrongAsked, silent } = tallyUnder(limits, others)
+    console.log(
+      `${name.padEnd(9)} on the other, ${which}: ${rightPlain} right, ${rightAsked} right but asked, ${wrongPlain} wrong ` +
+        `taken, ${foreignPlain} talk taken, ${wrongAsked} wrong or talk asked about, ${silent} silent`,
+    )
   }
 }
+
+const toJudged = ({ phrase, index, weighed, heards }: Trial): Judged => ({
+  isForFitting: isForFitting(index),
+  isOurs: phrase.isOurs,
+  isRight: weighed?.best.text === phrase.text && heards.length <= 1,
+  fit: weighed?.fit ?? null,
+  lead: weighed?.nearest ? weighed.best.nats - weighed.nearest.nats : null,
+})
 
 const show = (heards: ReadonlyArray<{ text: string; margin: number | null }>) =>
   heards.map((one) => `${one.text} (${one.margin})`).join(", ")

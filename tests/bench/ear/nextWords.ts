@@ -5,6 +5,7 @@
 import type { DialogueState } from "../../../src/dialogue/DialogueState"
 import type { RecordedFact } from "../../../src/facts/Fact"
 import { itemOf } from "../../../src/record/slotOf"
+import { yeses } from "../../../src/speech/rivals"
 import type { PartOfJob, SpokenEntry } from "./entriesOfJob"
 
 export interface LastTurn {
@@ -17,17 +18,27 @@ export interface LastTurn {
 /** Words to say, or null once he believes that the entry is down. */
 export const nextWords = (state: DialogueState, last: LastTurn, part: PartOfJob, entry: SpokenEntry): string | null => {
   const silent = last.words.length === 0 && !last.gotIt
-  if (silent || last.words.join() === "Say that again.") return otherwise(last.said)
+  if (silent || last.words.join().startsWith("Say that again")) return otherwise(last.said)
   if (state.readBack) return afterReadBack(state, last, part, entry)
   if (state.question) return afterQuestion(state, part, entry)
-  if (["yes", "correct"].includes(last.said) && last.gotIt) return null
+  if (yeses.includes(last.said) && last.gotIt) return null
   return entry.full
 }
 
-/** Who is not understood says it in other words where there are any: nought and zero, yes and correct. */
+/** Ways of saying yes and no, each with the next to try. */
+const inMoreWords: Readonly<Record<string, string>> = {
+  yes: "yes that's right",
+  "yes that's right": "affirmative",
+  affirmative: "yes that's right",
+  no: "no that's wrong",
+  "no that's wrong": "negative",
+  negative: "no that's wrong",
+}
+
+/** Who is not understood says it in other words where there are any: nought and zero, or a yes in more words. */
 const otherwise = (said: string): string => {
-  if (said === "yes") return "correct"
-  if (said === "correct") return "yes"
+  const longer = inMoreWords[said]
+  if (longer) return longer
   return said.includes("nought") ? said.replaceAll("nought", "zero") : said.replaceAll("zero", "nought")
 }
 
