@@ -84,7 +84,8 @@ test("every name of an item, a field, a step, a month, and every turn of a read-
 })
 
 test("every reason that a warning can be kept for, as it is repeated", () => {
-  const reasons = /<reason> = ([^;]*);/.exec(readFileSync("grammars/en-GB/ear.jsgf", "utf8"))?.[1]?.split("|") ?? []
+  const rule = /<reason> = ([^;]*);/.exec(readFileSync("grammars/en-GB/ear.jsgf", "utf8"))?.[1] ?? ""
+  const reasons = rule.split(/[|()[\]]/)
   expect(reasons.length).toBeGreaterThan(3)
   expect(lacking(reasons)).toEqual([])
 })
