@@ -31,9 +31,10 @@ type Taken = "yes" | "no" | "else" | "again" | "silent"
 const takenAs = (heards: readonly Heard[]): Taken => {
   const last = heards.at(-1)
   if (!last) return "silent"
-  if (yeses.includes(last.text)) return isFaint(last) ? "again" : "yes"
+  const isWeak = isFaint(last.margin ?? 0)
+  if (yeses.includes(last.text)) return isWeak ? "again" : "yes"
   if (!last.text.startsWith("no ") && !noes.includes(last.text)) return "else"
-  return isFaint(last) && noes.includes(last.text) ? "again" : "no"
+  return isWeak && noes.includes(last.text) ? "again" : "no"
 }
 
 /** Prints a line a noise and kind of answer, and each no that was taken for a yes. Throws where the pack is missing. */
