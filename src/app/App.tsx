@@ -10,6 +10,7 @@ const BeforeJob = ({ view, session }: { view: SessionView; session: Session }) =
   const hash = useHash()
   if (hash === "#settings") return <LaterScreen name="settings" view={view} session={session} />
   if (hash === "#lesson") return <LaterScreen name="lesson" view={view} session={session} />
+  if (hash === "#learn") return <LaterScreen name="learn" view={view} session={session} />
   return <StartView view={view} session={session} />
 }
 

@@ -82,6 +82,7 @@ class EarlySession implements Session {
     void this.parts.speaker.prepare()
     return this.rest.then((session) => session.startLesson())
   }
+  startLearning: Session["startLearning"] = () => this.rest.then((session) => session.startLearning())
   closeJob: Session["closeJob"] = () => this.hand((session) => session.closeJob())
   listen: Session["listen"] = (on) => this.tapped((session) => session.listen(on))
   hearSample: Session["hearSample"] = () => this.tapped((session) => session.hearSample())

@@ -8,6 +8,7 @@ import type { Speaker } from "../speech/Speaker"
 import type { Backup } from "./backup/Backup"
 import type { JobLead } from "./device/JobLead"
 import type { JobNews } from "./device/JobNews"
+import type { Learner } from "./learn/Learner"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
 import type { SoundKeeper } from "./sound/SoundKeeper"
 import type { SoundShelf } from "./sound/SoundShelf"
@@ -32,6 +33,8 @@ export interface Parts {
   show(screen: Screen): void
   /** The ear on the microphone. */
   microphone: Listener
+  /** Reads prompts with the worker, on the offline ear alone. */
+  createLearner(): Learner
   /** Its pack is on the device, so it may be got ready before it is wanted. */
   isEarHere?: boolean
   /** An ear that is given the sample recording instead, or null where there is none; `ended` is called at its end. */

@@ -8,6 +8,7 @@ import type { Heard } from "../facts/Heard"
 import type { JobSummary } from "../record/Store"
 import type { EarState } from "../speech/Listener"
 import type { BackupControl, BackupState } from "./backup/BackupState"
+import type { Learner } from "./learn/Learner"
 import type { SharedFile } from "./Sharing"
 import type { SettingsKeeper } from "./settings/SettingsKeeper"
 import type { SoundShelf } from "./sound/SoundShelf"
@@ -69,6 +70,8 @@ export interface Session {
   newJob(place: string): void
   /** From a tap: a session of its own for practice, on a store that forgets, with the practice job in it. */
   startLesson(): Promise<Session>
+  /** What reads the prompts with the worker, while no job is open. */
+  startLearning(): Promise<Learner>
   resumeJob(job: string): void
   closeJob(): void
   /** From a tap: takes the job in hand that another window has. */

@@ -134,6 +134,8 @@ class LiveSession implements Session {
     return new LiveSession({ ...this.parts, ...practice })
   }
 
+  startLearning: Session["startLearning"] = async () => this.parts.createLearner()
+
   closeJob: Session["closeJob"] = () => {
     if (this.role === "follows") return this.putAway()
     void this.ear.stop()

@@ -37,6 +37,7 @@ const later = (load: () => Promise<ComponentType<ScreenProps>>): Later => {
 export const laterScreens = {
   job: later(async () => (await import("./field/JobView")).JobView),
   lesson: later(async () => (await import("./lesson/LessonView")).LessonView),
+  learn: later(async () => (await import("./learn/LearnView")).LearnView),
   settings: later(async () => (await import("./settings/SettingsPage")).SettingsPage),
 }
 

@@ -7,7 +7,7 @@ import type { Store } from "../record/Store"
 import { createBrowserEar } from "../speech/browserEar"
 import type { ChosenSpeaker } from "../speech/createSpeaker"
 import { encodeClip, playsOpus } from "../speech/encodeClip"
-import { createOfflineListener } from "../speech/offlineListener"
+import { createOfflineListener, type OfflineListener } from "../speech/offlineListener"
 import { openRecording } from "../speech/recordingMicrophone"
 import { openBackup } from "./backup/openBackup"
 import { ChosenEar } from "./ChosenEar"
@@ -18,6 +18,8 @@ import { createJobNews, type JobNews } from "./device/JobNews"
 import { earPlace } from "./earPlace"
 import { failedEar } from "./failedEar"
 import { followedPack } from "./followedPack"
+import { grammarOfPrompt } from "./learn/grammarOfPrompt"
+import { Learner } from "./learn/Learner"
 import { localNow } from "./localNow"
 import type { Desk } from "./office/Desk"
 import { createDeskSound } from "./office/deskSound"
@@ -75,7 +77,10 @@ export const createDesk = (settings: SettingsKeeper): Desk => {
 }
 
 /** What the start page has made already. */
-export type EarlyMade = Pick<Parts, "settings" | "speakLoud" | "microphone" | "isEarHere"> & { speaker: ChosenSpeaker }
+export type EarlyMade = Pick<Parts, "settings" | "speakLoud" | "isEarHere"> & {
+  speaker: ChosenSpeaker
+  microphone: OfflineListener
+}
 
 /** The session that the page runs on. */
 export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
@@ -96,6 +101,9 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
     chosen: () => made.settings.snapshot().ear,
     makeBrowserEar: (options) => createBrowserEar({ ...options, remembered: failedEar.read, remember: failedEar.keep }),
   })
+  const fitEar = () => made.microphone.fitTo(made.settings.snapshot().voiceFit)
+  fitEar()
+  made.settings.subscribe(fitEar)
   return createSessionOf({
     store,
     watch: news.watch,
@@ -109,6 +117,13 @@ export const createSession = ({ speaker, ...made }: EarlyMade): Session => {
     lead: createJobLead(),
     sample: async (ended) =>
       createOfflineListener({ assets: earPlace, openMicrophone: openRecording(samplePlace, ended) }),
+    createLearner: () =>
+      new Learner({
+        ear: made.microphone,
+        grammarOf: (sentence) => grammarOfPrompt(sentence, interpreter().earGrammar({})),
+        settings: made.settings,
+        later: (act, ms) => void setTimeout(act, ms),
+      }),
     earGrammar: (context) => interpreter().earGrammar(context),
     expectWords: () => void interpreter().interpret(""),
     show: (screen) => {

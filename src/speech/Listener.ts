@@ -5,6 +5,7 @@
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { Heard } from "../facts/Heard"
 import type { Outcome } from "../facts/Outcome"
+import type { Fit } from "./measureFit"
 
 /** What the ear is doing, for the screen: waiting for the microphone, listening, hearing speech, deaf, stopped. */
 export type EarState = "starting" | "listening" | "speech" | "deaf" | "stopped"
@@ -22,6 +23,8 @@ export interface ListenerEvents {
   heard(heard: Heard): void
   /** The sound that the utterance came from, just before it is handed over; only from ears that have it. */
   sound?(heardId: string, sound: UtteranceSound): void
+  /** How well the utterance fits its words, just before it is handed over; only from the offline ear. */
+  fit?(heardId: string, fit: Fit): void
   state?(state: EarState): void
   /** Sound level 0 to 1, a few times a second. */
   level?(level: number): void

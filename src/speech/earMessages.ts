@@ -3,6 +3,8 @@ import type { EarGrammar } from "../facts/EarGrammar"
 import type { Heard } from "../facts/Heard"
 import type { Outcome } from "../facts/Outcome"
 import type { EarState, UtteranceSound } from "./Listener"
+import type { Fit } from "./measureFit"
+import type { VoiceFit } from "./VoiceFit"
 
 /** Page to worker. `call` numbers a question, so that its answer finds back. */
 export type ToWorker =
@@ -12,12 +14,15 @@ export type ToWorker =
   | { do: "stop"; call: number }
   /** A new microphone: its sound arrives at this port from now on. */
   | { do: "hear"; port: MessagePort }
+  /** Whose voice it is, from the next utterance on. */
+  | { do: "fit"; voice: VoiceFit | null }
 
 /** Worker to page. */
 export type FromWorker =
   | { tell: "answer"; call: number; outcome: Outcome }
   | { tell: "heard"; heard: Heard }
   | { tell: "sound"; id: string; sound: UtteranceSound }
+  | { tell: "fit"; id: string; fit: Fit }
   | { tell: "state"; state: EarState }
   | { tell: "level"; level: number }
 

@@ -6,6 +6,7 @@ import type { Heard } from "../facts/Heard"
 import { createEndpointer, type Endpointer, endpointerSettings, type Utterance } from "./endpointer"
 import { createHighPass } from "./highPass"
 import type { UtteranceSound } from "./Listener"
+import type { Fit } from "./measureFit"
 import { isNumberWord } from "./numberWords"
 import type { Hearing } from "./recogniser"
 import { createResampler } from "./resampler"
@@ -20,6 +21,8 @@ export interface UtteranceEar {
 export interface HeardSound {
   heard: Heard
   sound: UtteranceSound
+  /** How well it fits, where the ear measures that. */
+  fit: Fit | null
 }
 
 export interface EarStream {
@@ -85,7 +88,7 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
     const hearing = known && atPause ? atPause.hearing : ear.hear(utterance.samples)
     if (!hearing) return []
     const sound = { samples: utterance.samples, rateHz: ear.rateHz, from: utterance.start }
-    return [{ heard: toHeard(hearing, utterance, newId()), sound }]
+    return [{ heard: toHeard(hearing, utterance, newId()), sound, fit: hearing.fit ?? null }]
   }
 
   return {

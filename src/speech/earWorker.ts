@@ -47,12 +47,13 @@ const takeSound = ({ data }: MessageEvent<FromWorklet>) => {
 const start = () =>
   listener.start({
     heard: (heard) => tell({ tell: "heard", heard }),
+    fit: (id, fit) => tell({ tell: "fit", id, fit }),
     sound: (id, sound) => tell({ tell: "sound", id, sound }, [sound.samples.buffer]),
     state: (state) => tell({ tell: "state", state }),
     level: (level) => tell({ tell: "level", level }),
   })
 
-const answer = async (message: Exclude<ToWorker, { do: "hear" }>): Promise<Outcome> => {
+const answer = async (message: Exclude<ToWorker, { do: "hear" } | { do: "fit" }>): Promise<Outcome> => {
   if (message.do === "start") return start()
   if (message.do === "stop") {
     await listener.stop()
@@ -75,6 +76,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<ToWorker>) => {
     microphone.onmessage = takeSound
     return
   }
+  if (data.do === "fit") return listener.fitTo(data.voice)
   const outcome = await answer(data).catch(() => refuse("The offline ear does not work in this browser."))
   tell({ tell: "answer", call: data.call, outcome })
 })

@@ -1,10 +1,11 @@
 /**
  * The page's end of the ear's worker: calls become messages and answers become promises. A worker that dies (its memory
- * never shrinks, and can run out) is replaced, and the grammar and the start are told to the new one.
+ * never shrinks, and can run out) is replaced, and the voice, the grammar and the start are told to the new one.
  */
 import type { EarGrammar } from "../facts/EarGrammar"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import type { FromWorker, ToWorker } from "./earMessages"
+import type { VoiceFit } from "./VoiceFit"
 
 export interface EarWorkerEvents {
   message(message: Exclude<FromWorker, { tell: "answer" }>): void
@@ -20,6 +21,8 @@ export interface EarWorkerClient {
   start(): Promise<Outcome>
   stop(): Promise<Outcome>
   hear(port: MessagePort): void
+  /** Whose voice it is, for this worker and those that take its place. */
+  fitTo(voice: VoiceFit | null): void
   end(): void
 }
 
@@ -45,6 +48,7 @@ export const createEarWorkerClient = (
   let deaths = 0
   let grammar: EarGrammar | null = null
   let started = false
+  let voice: VoiceFit | null = null
   const waiting = new Map<number, (outcome: Outcome) => void>()
 
   const ask = (message: Call): Promise<Outcome> => {
@@ -70,6 +74,7 @@ export const createEarWorkerClient = (
       error.preventDefault?.()
       if (made === worker) void replace()
     }
+    if (voice) made.postMessage({ do: "fit", voice } satisfies ToWorker)
     return made
   }
 
@@ -101,6 +106,10 @@ export const createEarWorkerClient = (
     stop: async () => {
       started = false
       return worker ? ask({ do: "stop" }) : done(undefined)
+    },
+    fitTo: (next) => {
+      voice = next
+      worker?.postMessage({ do: "fit", voice } satisfies ToWorker)
     },
     hear: (port) => worker?.postMessage({ do: "hear", port } satisfies ToWorker, [port]),
     end: () => {

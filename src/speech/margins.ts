@@ -46,7 +46,8 @@ const shortestDigit = 0.09
 /** The margin of an answer that is to be asked about for a reason that has no measure. */
 const doubtful = 0.5
 
-const levelOf = (fit: Fit) => fit.worstWord + wholeWeight * (fit.whole - usualWhole)
+/** One figure for how well an answer fits, in nats a frame. */
+export const levelOf = (fit: Fit) => fit.worstWord + wholeWeight * (fit.whole - usualWhole)
 
 /** Whether the answer, or one that differs from it in a word, may yet be good enough. */
 export const isNearlyFit = (fit: Fit, { silentFit, silentHidden }: Limits = shippedLimits): boolean =>

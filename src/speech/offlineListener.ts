@@ -7,6 +7,7 @@ import { done, type Outcome, refuse } from "../facts/Outcome"
 import { createEarWorkerClient, type EarWorker } from "./earWorkerClient"
 import type { Listener, ListenerEvents } from "./Listener"
 import { type Microphone, openMicrophone } from "./microphone"
+import type { VoiceFit } from "./VoiceFit"
 
 export interface OfflineListenerOptions {
   /** Address of the ear pack's folder, relative to the page or absolute, with a slash at its end. */
@@ -18,6 +19,8 @@ export interface OfflineListenerOptions {
 export interface OfflineListener extends Listener {
   /** Loads engine and model ahead of the first grammar. Opens no microphone. */
   warm(): Promise<Outcome>
+  /** Whose voice it hears from the next utterance on; null for anybody's. */
+  fitTo(voice: VoiceFit | null): void
 }
 
 /** Absolute address of the pack: a worker has another idea of where "here" is. */
@@ -38,7 +41,8 @@ export const createOfflineListener = (options: OfflineListenerOptions): OfflineL
       if (message.tell === "heard") {
         if (deaf) held.push(message.heard)
         else events?.heard(message.heard)
-      } else if (message.tell === "sound") events?.sound?.(message.id, message.sound)
+      } else if (message.tell === "fit") events?.fit?.(message.id, message.fit)
+      else if (message.tell === "sound") events?.sound?.(message.id, message.sound)
       else if (message.tell === "state") events?.state?.(message.state)
       else events?.level?.(message.level)
     },
@@ -83,6 +87,7 @@ export const createOfflineListener = (options: OfflineListenerOptions): OfflineL
 
   return {
     warm: () => client.warm(),
+    fitTo: (voice) => client.fitTo(voice),
     prepare: (grammar) => client.prepare(grammar),
     start: async (listenerEvents): Promise<Outcome> => {
       if (events) return refuse("The ear is listening already.")

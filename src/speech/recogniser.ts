@@ -18,6 +18,7 @@ import { createNoiseAdapter } from "./noiseAdapter"
 import { grammarOf } from "./numberWords"
 import { phoneLoop, phoneWords } from "./phoneLoop"
 import { rivalsOf } from "./rivals"
+import { easeFit, type VoiceFit } from "./VoiceFit"
 
 /** Sound shorter than this holds no word, in seconds. */
 const shortest = 0.15
@@ -44,12 +45,16 @@ export interface Hearing {
   alternatives: string[]
   words: HeardWord[]
   margin: number
+  /** What the margin was made of, before anything was added for the voice; only from ears that measure it. */
+  fit?: Fit
 }
 
 export interface Recogniser {
   rateHz: number
   /** Refuses over a word that has no pronunciation; then nothing is heard until a grammar is taken. */
   take(grammar: EarGrammar): Outcome
+  /** Whose voice it hears from now on; null for anybody's. */
+  fitTo(voice: VoiceFit | null): void
   /** Null where nothing of the grammar was said, and while there is no grammar. */
   hear(samples: Float32Array): Hearing | null
   /** What `hear` judges by, also of answers that it would let pass: limits are fitted on it. */
@@ -74,6 +79,7 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   for (const word of phoneWords) addWord(rival, word)
   const fitToNoise = createNoiseAdapter(engine, files, [main, rival])
   let taken: string | null = null
+  let voice: VoiceFit | null = null
   let sentences: Automaton | null = null
   /** There are about ten questions, each with its grammar, and the product goes back and forth between them. */
   const automata = new Map<string, Automaton>()
@@ -129,7 +135,8 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     fitToNoise(samples)
     const found = decode(engine, main, samples)
     const free = found && againstPhones(samples)
-    if (!found || found.words.length === 0 || !free || !isNearlyFit(measureFit(found, free))) return null
+    if (!found || found.words.length === 0 || !free) return null
+    if (!isNearlyFit(easeFit(measureFit(found, free), voice))) return null
     const nearestTo = (answer: Decoded) => likeliestOf(rivalsTo(answer), samples)
     const first = favour(found, samples)
     let [best, nearest] = [first, nearestTo(first)]
@@ -140,20 +147,23 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
 
   const hear = (samples: Float32Array) => {
     const weighed = weigh(samples)
-    return weighed && hearingOf(weighed)
+    return weighed && hearingOf(weighed, voice)
   }
-  return { rateHz: files.pack.rateHz, take, hear, weigh }
+  const fitTo = (next: VoiceFit | null) => {
+    voice = next
+  }
+  return { rateHz: files.pack.rateHz, take, fitTo, hear, weigh }
 }
 
 const rank = ({ nats, text }: Decoded) => nats + headStart(text)
 
 /** Null where the answer is not believed at all. */
-export const hearingOf = ({ best, fit, nearest }: Weighed): Hearing | null => {
+export const hearingOf = ({ best, fit, nearest }: Weighed, voice: VoiceFit | null = null): Hearing | null => {
   const lead = nearest && best.nats - nearest.nats
-  const margin = marginOf(fit, lead)
+  const margin = marginOf(easeFit(fit, voice), lead)
   if (margin === null) return null
   const isTossUp = nearest !== null && lead !== null && lead < tossUpLead
-  return { text: best.text, alternatives: isTossUp ? [nearest.text] : [], words: best.words, margin }
+  return { text: best.text, alternatives: isTossUp ? [nearest.text] : [], words: best.words, margin, fit }
 }
 
 /** Adds a way of saying a word unless it is there: adding one twice throws. Several ways of saying one word are numbered. */

@@ -7,10 +7,13 @@ import { done, type Outcome, refuse } from "../facts/Outcome"
 import { createEarStream, type EarStream, type HeardSound } from "./earStream"
 import type { EarState, Listener, ListenerEvents } from "./Listener"
 import type { Recogniser } from "./recogniser"
+import type { VoiceFit } from "./VoiceFit"
 
 export interface SoundListener extends Listener {
   /** Loads the engine and its model ahead of the first grammar; loaded already, it answers at once. */
   warm(): Promise<Outcome>
+  /** Whose voice it hears from now on; null for anybody's. */
+  fitTo(voice: VoiceFit | null): void
   /** The next samples, -1 to 1, one channel, at the rate they have. */
   feed(samples: Float32Array, rateHz: number): void
   /** The sound has ended: hands over what was still open. */
@@ -28,6 +31,7 @@ const levelEvery = 0.2
 
 export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerOptions): SoundListener => {
   let recogniser: Recogniser | null = null
+  let voice: VoiceFit | null = null
   let loading: Promise<Outcome<Recogniser>> | null = null
   let stream: EarStream | null = null
   let events: ListenerEvents | null = null
@@ -46,6 +50,7 @@ export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerO
   const handOver = (found: HeardSound[]) => {
     for (const one of found) {
       events?.sound?.(one.heard.id, one.sound)
+      if (one.fit) events?.fit?.(one.heard.id, one.fit)
       events?.heard(one.heard)
     }
   }
@@ -56,7 +61,10 @@ export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerO
     loading ??= load()
     const loaded = await loading
     loading = null
-    if (loaded.ok && !released) recogniser = loaded.value
+    if (loaded.ok && !released) {
+      recogniser = loaded.value
+      recogniser.fitTo(voice)
+    }
     return loaded
   }
 
@@ -64,6 +72,10 @@ export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerO
     warm: async () => {
       const loaded = await ready()
       return loaded.ok ? done(undefined) : loaded
+    },
+    fitTo: (next) => {
+      voice = next
+      recogniser?.fitTo(next)
     },
     prepare: async (grammar) => {
       if (released) return refuse("The ear has been put away.")

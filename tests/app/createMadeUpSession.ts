@@ -5,6 +5,7 @@ import type { Session, SessionView } from "../../src/app/Session"
 import { SettingsKeeper } from "../../src/app/settings/SettingsKeeper"
 import { emptyDialogue } from "../../src/dialogue/emptyDialogue"
 import { done } from "../../src/facts/Outcome"
+import { createReader, type Reader } from "./learn/createReader"
 
 /** Everything at rest: no job, ear and voice ready. */
 export const restingView: SessionView = {
@@ -24,12 +25,16 @@ export const restingView: SessionView = {
 export interface MadeUpSession extends Session {
   /** Every act the screen asked for, in order: the method's name and what it was given. */
   readonly asked: unknown[][]
+  /** Who reads the prompts, once that was begun. */
+  readonly reader: Reader | null
   show(view: SessionView): void
 }
 
 export const createMadeUpSession = (first: SessionView): MadeUpSession => {
   let view = first
   const watchers = new Set<() => void>()
+  const settings = new SettingsKeeper(null)
+  let reader: Reader | null = null
   const asked: unknown[][] = []
   const note =
     (name: string) =>
@@ -38,7 +43,10 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     }
   return {
     asked,
-    settings: new SettingsKeeper(null),
+    settings,
+    get reader() {
+      return reader
+    },
     backup: { choose: note("choose"), wake: note("wake"), stop: note("stop") },
     sound: { sum: async () => ({ clips: 0, bytes: 0 }), clear: async () => done(undefined) },
     show(next) {
@@ -66,6 +74,11 @@ export const createMadeUpSession = (first: SessionView): MadeUpSession => {
     startLesson: async () => {
       asked.push(["startLesson"])
       return createMadeUpSession(view)
+    },
+    startLearning: async () => {
+      asked.push(["startLearning"])
+      reader = createReader(settings)
+      return reader.learner
     },
     openJobFile: note("openJobFile"),
     dismiss: note("dismiss"),

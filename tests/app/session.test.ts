@@ -52,6 +52,9 @@ const makeParts = (store: Store = createMemoryStore()) => {
     show: () => {},
     lead: { join: async () => "leads", ask: () => {}, grew: () => {}, leave: () => {} },
     microphone,
+    createLearner: () => {
+      throw new Error("No job learns a voice.")
+    },
     sample: null,
     earGrammar: (context) => realInterpreter().earGrammar(context),
     now: () => new Date(Date.UTC(2026, 2, 2, 9, 0, count)).toISOString(),

@@ -1,7 +1,7 @@
 /**
  * `npm run bench -- ear`: how well the offline ear hears the product's sentences and lets site talk pass, in quiet and in
  * white noise, and what it costs. Synthetic voices: real ones differ more, and rooms echo. Takes some minutes. A word after it names
- * another bench of the ear: loop, answers, limits, style, real, job, memory.
+ * another bench of the ear: loop, answers, limits, fit, style, real, job, memory.
  */
 import { readFileSync } from "node:fs"
 import { join } from "node:path"
@@ -15,6 +15,7 @@ import type { Recogniser } from "../../src/speech/recogniser"
 import { addNoise, productSentences, siteTalk, speakSentence } from "../audio/earSentences"
 import { earGrammar } from "../audio/wholeGrammar"
 import { runAnswers } from "./ear/answers"
+import { runFit } from "./ear/fit"
 import { runLimits } from "./ear/limits"
 import { runLoopInNoise, runSampleJob } from "./ear/loop"
 import { runMemory } from "./ear/memory"
@@ -50,6 +51,7 @@ export const run = async ([what, ...args]: string[]) => {
   if (what === "loop") return runLoopInNoise(args)
   if (what === "limits") return runLimits(args)
   if (what === "answers") return runAnswers(args)
+  if (what === "fit") return runFit(args)
   if (what === "style") return runStyle(args)
   if (what === "real") return runReal(args)
   if (what === "job") return runSampleJob(args)

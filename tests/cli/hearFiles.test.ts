@@ -33,6 +33,7 @@ const recogniser = (): Recogniser => {
   return {
     rateHz,
     take: () => done(undefined),
+    fitTo: () => {},
     weigh: () => null,
     hear: () => {
       heard += 1

@@ -5,7 +5,7 @@ import type { Recogniser } from "../../src/speech/recogniser"
 import { createSoundListener } from "../../src/speech/soundListener"
 
 const grammar = { id: "g", jsgf: "", pronunciations: [] }
-const recogniser: Recogniser = { rateHz: 16_000, take: () => done(undefined), hear: () => null, weigh: () => null }
+const recogniser: Recogniser = { rateHz: 16_000, take: () => done(undefined), hear: () => null, fitTo: () => {}, weigh: () => null }
 
 const bench = (answers: Outcome<Recogniser>[]) => {
   let loads = 0

@@ -41,6 +41,7 @@ export const createWatchedSession = (session: Session, watch: OfflineWatch): Ses
     send: (event) => session.send(event),
     type: (words) => session.type(words),
     startLesson: () => session.startLesson(),
+    startLearning: () => session.startLearning(),
     closeJob: () => session.closeJob(),
     listen: (on) => session.listen(on),
     hearSample: () => session.hearSample(),

@@ -6,6 +6,7 @@ import { z } from "zod"
 import { Preferences, usualPreferences } from "../../dialogue/Preferences"
 import { EveryMinutes } from "../../facts/Interpretation"
 import { earIds } from "../../speech/EarId"
+import { VoiceFit } from "../../speech/VoiceFit"
 import { keepForChoices } from "../sound/keepFor"
 
 const { shape } = Preferences
@@ -43,6 +44,8 @@ export const Settings = z.object({
   headset: z.boolean().catch(false),
   /** Which ear listens; all but the first hand the sound to the browser's own recogniser. */
   ear: z.enum(earIds).catch("offline"),
+  /** What the offline ear has learnt of this worker's voice; null where it has learnt nothing. */
+  voiceFit: VoiceFit.nullable().catch(null),
   /** The sound of what was said is kept on this device, until the time that `keepSoundFor` tells. */
   keepSound: z.boolean().catch(false),
   keepSoundFor: z.enum(keepForChoices).catch("30"),

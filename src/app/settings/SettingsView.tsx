@@ -1,5 +1,6 @@
 /** Everything the worker can set on this device, what it stores, and the edition that is followed. */
 import { followedPack } from "../followedPack"
+import { VoiceFitSection } from "../learn/VoiceFitSection"
 import { Icon } from "../parts/Icon"
 import type { Session, SessionView } from "../Session"
 import { AloneSection } from "./AloneSection"
@@ -54,6 +55,7 @@ export const SettingsView = ({ view, session }: { view: SessionView; session: Se
             <span>Microphone check and first lesson</span>
           </a>
         )}
+        <VoiceFitSection keeper={keeper} mayLearn={view.phase === "start"} />
       </section>
       <SoundSection settings={settings} keeper={keeper} sound={session.sound} />
       <AloneSection settings={settings} view={view} session={session} />
