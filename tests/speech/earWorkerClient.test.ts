@@ -108,3 +108,17 @@ test("warming has the worker load, and nothing else", async () => {
   expect(await client.warm()).toMatchObject({ ok: true })
   expect(workers[0]!.asked).toMatchObject([{ do: "warm", base: "http://pack/" }])
 })
+
+test("whose voice it is reaches a worker that is made later, and the one that takes its place", async () => {
+  const { client, workers } = bench()
+  const voice = { v: 1, ease: 0.4, prompts: 20 } as const
+  client.fitTo(voice)
+  expect(workers).toHaveLength(0)
+  await client.prepare(grammar)
+  await client.start()
+  workers[0]!.die()
+  for (let n = 0; n < 5; n++) await settled()
+  for (const worker of workers) expect(worker.asked[0]).toEqual({ do: "fit", voice })
+  client.fitTo(null)
+  expect(workers[1]!.asked.at(-1)).toEqual({ do: "fit", voice: null })
+})

@@ -5,7 +5,13 @@ import type { Recogniser } from "../../src/speech/recogniser"
 import { createSoundListener } from "../../src/speech/soundListener"
 
 const grammar = { id: "g", jsgf: "", pronunciations: [] }
-const recogniser: Recogniser = { rateHz: 16_000, take: () => done(undefined), hear: () => null, fitTo: () => {}, weigh: () => null }
+const recogniser: Recogniser = {
+  rateHz: 16_000,
+  take: () => done(undefined),
+  hear: () => null,
+  fitTo: () => {},
+  weigh: () => null,
+}
 
 const bench = (answers: Outcome<Recogniser>[]) => {
   let loads = 0
@@ -32,4 +38,14 @@ test("what could not be loaded is tried again", async () => {
   expect(await listener.warm()).toMatchObject({ because: "no network" })
   expect(await listener.prepare(grammar)).toMatchObject({ ok: true })
   expect(loads()).toBe(2)
+})
+
+test("whose voice it is, is told to the engine whenever it comes", async () => {
+  const told: unknown[] = []
+  const voice = { v: 1, ease: 0.4, prompts: 20 } as const
+  const { listener } = bench([done({ ...recogniser, fitTo: (one) => void told.push(one) })])
+  listener.fitTo(voice)
+  await listener.prepare(grammar)
+  listener.fitTo(null)
+  expect(told).toEqual([voice, null])
 })
