@@ -28,6 +28,7 @@ const screens: readonly (readonly [view: string, screen: string])[] = [
   ["warningOpen", "settings"],
   ["start", "settings"],
   ["start", "lesson"],
+  ["start", "learn"],
   ["alarm", "now"],
 ]
 

@@ -18,19 +18,12 @@ interface LearnProps {
   session: Session
 }
 
-const toSettings = (
-  <a className="button" href="#settings">
-    <Icon name="back" />
-    <span>To the settings</span>
-  </a>
-)
-
 const Welcome = ({ start }: { start: () => void }) => (
   <section className="lesson-card">
     <h2>Twenty sentences</h2>
     <p>
-      Read them aloud as you talk at work, phone where it will be. The ear measures how well they fit, so that it asks
-      you less often where your voice is not like most.
+      Read them aloud in a quiet place, as you talk at work. The ear measures how well they fit what it knows, so that
+      it asks you less often where your voice is not like most.
     </p>
     <p>It asks for the microphone. No sound is kept, and what is learnt stays on this device.</p>
     <button type="button" className="main-button" onClick={start}>
@@ -59,7 +52,6 @@ const Reading = ({
   stop: () => void
 }) => {
   const { at, index, marks } = learn
-  const waits = at === "asking" || at === "again"
   return (
     <section className="lesson-card learn-card" aria-labelledby="learn-prompt">
       <p className="kicker">
@@ -74,7 +66,7 @@ const Reading = ({
       </p>
       <EarState view={{ ...view, ear: { ...view.ear, ...learn.ear } }} />
       <div className="way-row">
-        <button type="button" disabled={!waits} onClick={() => learner.skip()}>
+        <button type="button" onClick={() => learner.skip()}>
           <Icon name="play" />
           <span>Skip</span>
         </button>
@@ -101,17 +93,17 @@ const Learnt = ({ learn, session, again }: { learn: View; session: Session; agai
       ) : (
         <p>Nothing was changed.</p>
       )}
-      <div className="way-row">
-        {toSettings}
-        {learn.voice ? (
-          <ForgetVoice keeper={session.settings} />
-        ) : (
-          <button type="button" onClick={again}>
-            <Icon name="again" />
-            <span>Read again</span>
-          </button>
-        )}
-      </div>
+      {learn.voice ? (
+        <ForgetVoice keeper={session.settings} />
+      ) : (
+        <button type="button" onClick={again}>
+          <Icon name="again" />
+          <span>Read again</span>
+        </button>
+      )}
+      <a className="button main-button" href="#jobs">
+        To the jobs
+      </a>
     </section>
   )
 }

@@ -15,7 +15,7 @@ export const VoiceFitSection = ({ keeper, mayLearn }: SectionProps) => {
   const { voiceFit } = useSettings(keeper)
   return (
     <section aria-labelledby="voice-fit-head">
-      <h4 id="voice-fit-head">Your voice</h4>
+      <h3 id="voice-fit-head">Your voice</h3>
       <p>
         Read twenty sentences, and the offline ear learns how your voice differs from most. What it learns stays on this
         device, and no sound is kept.
@@ -25,7 +25,7 @@ export const VoiceFitSection = ({ keeper, mayLearn }: SectionProps) => {
         {mayLearn && (
           <a className="button" href="#learn">
             <Icon name="ear" />
-            <span>{voiceFit ? "Learn my voice again" : "Learn my voice"}</span>
+            <span>{voiceFit ? "Learn it again" : "Learn my voice"}</span>
           </a>
         )}
         {voiceFit && <ForgetVoice keeper={keeper} />}

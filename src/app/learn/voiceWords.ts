@@ -1,7 +1,8 @@
-/** What was learnt of a voice, in a plain sentence. */
-import type { VoiceFit } from "../../speech/VoiceFit"
+/** What was learnt of a voice, in plain sentences. */
+import { mostEase, type VoiceFit } from "../../speech/VoiceFit"
 
-export const voiceWords = ({ ease }: VoiceFit): string =>
-  ease === 0
-    ? "The ear hears you as well as most. Nothing had to be changed."
-    : "Your voice is a little fainter to the ear than most. It will ask you less often."
+export const voiceWords = ({ ease }: VoiceFit): string => {
+  if (ease === 0) return "The ear follows you as well as most. Nothing had to be changed."
+  if (ease < mostEase) return "Your voice is a little harder for the ear than most. It will ask you less often."
+  return "Your voice is harder for the ear than most. It will ask you less often, and still more often than others."
+}

@@ -55,8 +55,8 @@ export const SettingsView = ({ view, session }: { view: SessionView; session: Se
             <span>Microphone check and first lesson</span>
           </a>
         )}
-        <VoiceFitSection keeper={keeper} mayLearn={view.phase === "start"} />
       </section>
+      <VoiceFitSection keeper={keeper} mayLearn={view.phase === "start"} />
       <SoundSection settings={settings} keeper={keeper} sound={session.sound} />
       <AloneSection settings={settings} view={view} session={session} />
       <BackupSection view={view} session={session} />

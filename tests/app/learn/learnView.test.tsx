@@ -41,7 +41,7 @@ test("read to the end, it says in words what was learnt, and it can be forgotten
     wait()
   }
   expect(words(".lesson-card").join()).toContain("20 of 20 sentences heard")
-  expect(words(".lesson-card").join()).toContain("It will ask you less often.")
+  expect(words(".lesson-card").join()).toContain("It will ask you less often")
   expect(session.settings.snapshot().voiceFit).not.toBeNull()
   tap(/^Forget my voice$/)
   expect(session.settings.snapshot().voiceFit).toBeNull()
@@ -90,7 +90,7 @@ test("the settings offer it before a job, say that it stays on the device, and t
   expect(find<HTMLAnchorElement>('a[href="#learn"]')?.textContent).toBe("Learn my voice")
   expect(words("section[aria-labelledby=voice-fit-head]").join()).toContain("stays on this device")
   act(() => session.settings.change({ voiceFit: { v: 1, ease: 0.4, prompts: 18 } }))
-  expect(words("section[aria-labelledby=voice-fit-head]").join()).toContain("It will ask you less often.")
+  expect(words("section[aria-labelledby=voice-fit-head]").join()).toContain("It will ask you less often")
   tap(/^Forget my voice$/)
   expect(session.settings.snapshot().voiceFit).toBeNull()
   open(madeUpViews.warningOpen(), "settings")
