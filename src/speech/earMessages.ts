@@ -4,7 +4,7 @@ import type { Heard } from "../facts/Heard"
 import type { Outcome } from "../facts/Outcome"
 import type { EarState, UtteranceSound } from "./Listener"
 import type { Fit } from "./measureFit"
-import type { VoiceFit } from "./VoiceFit"
+import type { WhoseVoice } from "./VoiceFit"
 
 /** Page to worker. `call` numbers a question, so that its answer finds back. */
 export type ToWorker =
@@ -15,7 +15,7 @@ export type ToWorker =
   /** A new microphone: its sound arrives at this port from now on. */
   | { do: "hear"; port: MessagePort }
   /** Whose voice it is, from the next utterance on. */
-  | { do: "fit"; voice: VoiceFit | null }
+  | { do: "fit"; voice: WhoseVoice }
 
 /** Worker to page. */
 export type FromWorker =

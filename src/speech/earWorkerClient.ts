@@ -5,7 +5,7 @@
 import type { EarGrammar } from "../facts/EarGrammar"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import type { FromWorker, ToWorker } from "./earMessages"
-import type { VoiceFit } from "./VoiceFit"
+import type { WhoseVoice } from "./VoiceFit"
 
 export interface EarWorkerEvents {
   message(message: Exclude<FromWorker, { tell: "answer" }>): void
@@ -22,7 +22,7 @@ export interface EarWorkerClient {
   stop(): Promise<Outcome>
   hear(port: MessagePort): void
   /** Whose voice it is, for this worker and those that take its place. */
-  fitTo(voice: VoiceFit | null): void
+  fitTo(voice: WhoseVoice): void
   end(): void
 }
 
@@ -48,7 +48,7 @@ export const createEarWorkerClient = (
   let deaths = 0
   let grammar: EarGrammar | null = null
   let started = false
-  let voice: VoiceFit | null = null
+  let voice: WhoseVoice = null
   const waiting = new Map<number, (outcome: Outcome) => void>()
 
   const ask = (message: Call): Promise<Outcome> => {

@@ -7,7 +7,7 @@ import { done, type Outcome, refuse } from "../facts/Outcome"
 import { createEarWorkerClient, type EarWorker } from "./earWorkerClient"
 import type { Listener, ListenerEvents } from "./Listener"
 import { type Microphone, openMicrophone } from "./microphone"
-import type { VoiceFit } from "./VoiceFit"
+import type { WhoseVoice } from "./VoiceFit"
 
 export interface OfflineListenerOptions {
   /** Address of the ear pack's folder, relative to the page or absolute, with a slash at its end. */
@@ -19,8 +19,8 @@ export interface OfflineListenerOptions {
 export interface OfflineListener extends Listener {
   /** Loads engine and model ahead of the first grammar. Opens no microphone. */
   warm(): Promise<Outcome>
-  /** Whose voice it hears from the next utterance on; null for anybody's. */
-  fitTo(voice: VoiceFit | null): void
+  /** Whose voice it hears from the next utterance on. */
+  fitTo(voice: WhoseVoice): void
 }
 
 /** Absolute address of the pack: a worker has another idea of where "here" is. */

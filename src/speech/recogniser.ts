@@ -12,13 +12,14 @@ import { type Automaton, accepts, readFlatGrammar } from "./flatGrammar"
 import { headStart } from "./headStart"
 import { jsgfWords } from "./jsgfWords"
 import { loadDecoder, type RawDecoder } from "./loadDecoder"
-import { isNearlyFit, marginOf, tossUpLead } from "./margins"
+import { marginFor } from "./marginFor"
+import { isNearlyFit, tossUpLead } from "./margins"
 import { type Fit, measureFit } from "./measureFit"
 import { createNoiseAdapter } from "./noiseAdapter"
 import { grammarOf } from "./numberWords"
 import { phoneLoop, phoneWords } from "./phoneLoop"
 import { rivalsOf } from "./rivals"
-import { easeFit, type VoiceFit } from "./VoiceFit"
+import type { WhoseVoice } from "./VoiceFit"
 
 /** Sound shorter than this holds no word, in seconds. */
 const shortest = 0.15
@@ -45,7 +46,7 @@ export interface Hearing {
   alternatives: string[]
   words: HeardWord[]
   margin: number
-  /** What the margin was made of, before anything was added for the voice; only from ears that measure it. */
+  /** How well it fits, whosever voice it is; only from ears that measure it. */
   fit?: Fit
 }
 
@@ -53,8 +54,8 @@ export interface Recogniser {
   rateHz: number
   /** Refuses over a word that has no pronunciation; then nothing is heard until a grammar is taken. */
   take(grammar: EarGrammar): Outcome
-  /** Whose voice it hears from now on; null for anybody's. */
-  fitTo(voice: VoiceFit | null): void
+  /** Whose voice it hears from now on. */
+  fitTo(voice: WhoseVoice): void
   /** Null where nothing of the grammar was said, and while there is no grammar. */
   hear(samples: Float32Array): Hearing | null
   /** What `hear` judges by, also of answers that it would let pass: limits are fitted on it. */
@@ -79,7 +80,7 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   for (const word of phoneWords) addWord(rival, word)
   const fitToNoise = createNoiseAdapter(engine, files, [main, rival])
   let taken: string | null = null
-  let voice: VoiceFit | null = null
+  let voice: WhoseVoice = null
   let sentences: Automaton | null = null
   /** There are about ten questions, each with its grammar, and the product goes back and forth between them. */
   const automata = new Map<string, Automaton>()
@@ -135,8 +136,7 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     fitToNoise(samples)
     const found = decode(engine, main, samples)
     const free = found && againstPhones(samples)
-    if (!found || found.words.length === 0 || !free) return null
-    if (!isNearlyFit(easeFit(measureFit(found, free), voice))) return null
+    if (!found || found.words.length === 0 || !free || !isNearlyFit(measureFit(found, free))) return null
     const nearestTo = (answer: Decoded) => likeliestOf(rivalsTo(answer), samples)
     const first = favour(found, samples)
     let [best, nearest] = [first, nearestTo(first)]
@@ -149,7 +149,7 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     const weighed = weigh(samples)
     return weighed && hearingOf(weighed, voice)
   }
-  const fitTo = (next: VoiceFit | null) => {
+  const fitTo = (next: WhoseVoice) => {
     voice = next
   }
   return { rateHz: files.pack.rateHz, take, fitTo, hear, weigh }
@@ -158,9 +158,9 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
 const rank = ({ nats, text }: Decoded) => nats + headStart(text)
 
 /** Null where the answer is not believed at all. */
-export const hearingOf = ({ best, fit, nearest }: Weighed, voice: VoiceFit | null = null): Hearing | null => {
+export const hearingOf = ({ best, fit, nearest }: Weighed, voice: WhoseVoice = null): Hearing | null => {
   const lead = nearest && best.nats - nearest.nats
-  const margin = marginOf(easeFit(fit, voice), lead)
+  const margin = marginFor(fit, lead, voice)
   if (margin === null) return null
   const isTossUp = nearest !== null && lead !== null && lead < tossUpLead
   return { text: best.text, alternatives: isTossUp ? [nearest.text] : [], words: best.words, margin, fit }

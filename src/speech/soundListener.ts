@@ -7,13 +7,13 @@ import { done, type Outcome, refuse } from "../facts/Outcome"
 import { createEarStream, type EarStream, type HeardSound } from "./earStream"
 import type { EarState, Listener, ListenerEvents } from "./Listener"
 import type { Recogniser } from "./recogniser"
-import type { VoiceFit } from "./VoiceFit"
+import type { WhoseVoice } from "./VoiceFit"
 
 export interface SoundListener extends Listener {
   /** Loads the engine and its model ahead of the first grammar; loaded already, it answers at once. */
   warm(): Promise<Outcome>
-  /** Whose voice it hears from now on; null for anybody's. */
-  fitTo(voice: VoiceFit | null): void
+  /** Whose voice it hears from now on. */
+  fitTo(voice: WhoseVoice): void
   /** The next samples, -1 to 1, one channel, at the rate they have. */
   feed(samples: Float32Array, rateHz: number): void
   /** The sound has ended: hands over what was still open. */
@@ -31,7 +31,7 @@ const levelEvery = 0.2
 
 export const createSoundListener = ({ load, newId = () => v7() }: SoundListenerOptions): SoundListener => {
   let recogniser: Recogniser | null = null
-  let voice: VoiceFit | null = null
+  let voice: WhoseVoice = null
   let loading: Promise<Outcome<Recogniser>> | null = null
   let stream: EarStream | null = null
   let events: ListenerEvents | null = null

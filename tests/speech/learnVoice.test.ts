@@ -2,9 +2,10 @@
 import fc from "fast-check"
 import { expect, test } from "vitest"
 import { learnVoice, middleLevel } from "../../src/speech/learnVoice"
+import { marginFor } from "../../src/speech/marginFor"
 import { levelOf, marginOf } from "../../src/speech/margins"
 import type { Fit } from "../../src/speech/measureFit"
-import { easeFit, mostEase, VoiceFit } from "../../src/speech/VoiceFit"
+import { mostEase, VoiceFit } from "../../src/speech/VoiceFit"
 
 const fitOf = (worstWord: number): Fit => ({ worstWord, whole: -4, hidden: 0, shortestNumber: 0.2 })
 const many = (worstWord: number, count: number) => Array.from({ length: count }, () => fitOf(worstWord))
@@ -15,6 +16,7 @@ const anyFit = fc.record({
   hidden: fc.double({ min: 0, max: 300, noNaN: true }),
   shortestNumber: fc.option(fc.double({ min: 0.01, max: 1, noNaN: true })),
 })
+const anyLead = fc.option(fc.double({ min: -50, max: 200, noNaN: true }))
 const anyVoice = fc
   .double({ min: 0, max: mostEase, noNaN: true })
   .map((ease): VoiceFit => ({ v: 1, ease, prompts: 20 }))
@@ -49,21 +51,45 @@ test("too few prompts teach nothing", () => {
   expect(() => middleLevel([])).toThrow()
 })
 
-test("the ease is added to the level and to nothing else", () => {
-  const fit = fitOf(-2.5)
-  expect(levelOf(easeFit(fit, { v: 1, ease: 0.5, prompts: 20 }))).toBeCloseTo(levelOf(fit) + 0.5)
-  expect(easeFit(fit, null)).toBe(fit)
+test("what is silent for anybody is silent for every voice, and no voice is asked about what anybody says plainly", () => {
+  fc.assert(
+    fc.property(anyFit, anyLead, anyVoice, (fit, lead, voice) => {
+      const [usual, own] = [marginOf(fit, lead), marginFor(fit, lead, voice)]
+      expect(own === null).toBe(usual === null)
+      expect(own ?? 0).toBeGreaterThanOrEqual(usual ?? 0)
+      expect(marginFor(fit, lead, null)).toBe(usual)
+    }),
+  )
 })
 
-test("no voice takes a number plainly whose lead is too small, nor words that hide in silence", () => {
+test("what is plain only by the ease leads by 60 nats or has no rival, and fits but little worse", () => {
   fc.assert(
-    fc.property(anyFit, anyVoice, fc.double({ min: -50, max: 29.9, noNaN: true }), (fit, voice, lead) => {
-      expect(marginOf(easeFit(fit, voice), lead) ?? 0).toBeLessThan(1)
+    fc.property(anyFit, anyLead, anyVoice, (fit, lead, voice) => {
+      const isOnlyByEase = (marginFor(fit, lead, voice) ?? 0) >= 1 && (marginOf(fit, lead) ?? 0) < 1
+      if (!isOnlyByEase) return
+      expect(lead ?? 60).toBeGreaterThanOrEqual(60)
+      expect(levelOf(fit)).toBeGreaterThanOrEqual(-2 - mostEase - 1e-3)
+      expect(fit.hidden).toBeLessThanOrEqual(40)
     }),
+    { numRuns: 2000 },
   )
-  fc.assert(
-    fc.property(anyFit, anyVoice, (fit, voice) => {
-      expect(marginOf(easeFit({ ...fit, hidden: 151 }, voice), null)).toBeNull()
-    }),
-  )
+})
+
+test.each([
+  // As two voices that fit badly were heard: the level, the lead, and whether it was right.
+  [-2.78, 254, true],
+  [-2.35, 65, true],
+  [-2.55, null, true],
+  [-2.79, 34, false],
+  [-2.31, 21, false],
+  [-3.17, 105, false],
+])("at %d with a lead of %j it is taken plainly by a voice that is eased: %s", (level, lead, isPlain) => {
+  const margin = marginFor(fitOf(level), lead, { v: 1, ease: mostEase, prompts: 20 })
+  expect((margin ?? 0) >= 1).toBe(isPlain)
+  expect(marginOf(fitOf(level), lead) ?? 0).toBeLessThan(1)
+})
+
+test("while a voice is learnt nothing is silent", () => {
+  expect(marginFor(fitOf(-4.5), null, null)).toBeNull()
+  expect(marginFor(fitOf(-4.5), null, "learning")).toBe(0)
 })

@@ -8,7 +8,7 @@ import type { EarState } from "../../speech/Listener"
 import { learnVoice } from "../../speech/learnVoice"
 import type { Fit } from "../../speech/measureFit"
 import type { OfflineListener } from "../../speech/offlineListener"
-import { listeningWide, type VoiceFit } from "../../speech/VoiceFit"
+import type { VoiceFit } from "../../speech/VoiceFit"
 import type { SettingsKeeper } from "../settings/SettingsKeeper"
 import { prompts } from "./prompts"
 
@@ -63,7 +63,7 @@ export class Learner {
   /** From a tap, as it opens the microphone. */
   async start(): Promise<void> {
     const { ear } = this.parts
-    ear.fitTo(listeningWide)
+    ear.fitTo("learning")
     const prepared = await ear.prepare(this.grammar())
     if (this.ended) return
     const started = prepared.ok ? await ear.start(this.events()) : prepared

@@ -4,7 +4,7 @@ import { Learner } from "../../../src/app/learn/Learner"
 import type { SettingsKeeper } from "../../../src/app/settings/SettingsKeeper"
 import type { ListenerEvents } from "../../../src/speech/Listener"
 import { createScriptedListener, type ScriptedListenerOptions } from "../../../src/speech/scriptedListener"
-import type { VoiceFit } from "../../../src/speech/VoiceFit"
+import type { WhoseVoice } from "../../../src/speech/VoiceFit"
 
 export interface Reader {
   learner: Learner
@@ -15,14 +15,14 @@ export interface Reader {
   /** Lets all that was put off happen. */
   wait(): void
   /** Whose voice the ear was told that it hears, in order. */
-  readonly voices: (VoiceFit | null)[]
+  readonly voices: WhoseVoice[]
   readonly grammars: string[]
   readonly isListening: boolean
 }
 
 export const createReader = (settings: SettingsKeeper, options: ScriptedListenerOptions = {}): Reader => {
   const ear = createScriptedListener(options)
-  const [voices, grammars]: [(VoiceFit | null)[], string[]] = [[], []]
+  const [voices, grammars]: [WhoseVoice[], string[]] = [[], []]
   let later: (() => void)[] = []
   let events: ListenerEvents | null = null
   let count = 0

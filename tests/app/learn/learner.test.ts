@@ -5,7 +5,7 @@ import { SettingsKeeper } from "../../../src/app/settings/SettingsKeeper"
 import { refuse } from "../../../src/facts/Outcome"
 import { accepts, readFlatGrammar } from "../../../src/speech/flatGrammar"
 import { numberWords } from "../../../src/speech/numberWords"
-import { listeningWide, mostEase } from "../../../src/speech/VoiceFit"
+import { mostEase } from "../../../src/speech/VoiceFit"
 import { earGrammar } from "../../audio/wholeGrammar"
 import { createReader } from "./createReader"
 
@@ -27,7 +27,7 @@ test("there are twenty prompts, each a sentence of the product, with every word 
 
 test("a voice that fits worse than most is eased, and the ear is told at once", async () => {
   const { settings, reader, view } = await begin()
-  expect(reader.voices).toEqual([listeningWide])
+  expect(reader.voices).toEqual(["learning"])
   for (const prompt of prompts) {
     expect(view()).toMatchObject({ at: "asking" })
     reader.read(prompt, 3)
@@ -85,7 +85,7 @@ test("stopped on the way, nothing is learnt and the ear hears as before", async 
   reader.learner.end()
   reader.wait()
   expect(settings.snapshot().voiceFit).toBeNull()
-  expect(reader.voices).toEqual([listeningWide, null])
+  expect(reader.voices).toEqual(["learning", null])
   expect(reader.isListening).toBe(false)
 })
 
@@ -93,5 +93,5 @@ test("a microphone that is refused is said in words, and the ear hears as before
   const reader = createReader(new SettingsKeeper(null), { starts: refuse("The microphone is not allowed.") })
   await reader.learner.start()
   expect(reader.learner.snapshot()).toMatchObject({ at: "failed", because: "The microphone is not allowed." })
-  expect(reader.voices).toEqual([listeningWide, null])
+  expect(reader.voices).toEqual(["learning", null])
 })
