@@ -10,7 +10,10 @@ import { mostEase, type VoiceFit } from "./VoiceFit"
 /** With fewer prompts the middle one is a matter of luck. */
 export const fewestPrompts = 12
 
-/** The level of the middle prompt in the voices that the limits were set by; `npm run bench -- ear fit` prints it. */
+/**
+ * Just below the middle prompt of the voice that fits worst of the four that the limits were set by, -0.8; the best has
+ * 1.2. `npm run bench -- ear fit` prints it for each.
+ */
 const usualLevel = -0.9
 
 /** `fits`: one for each prompt that was heard. Refuses where they are too few. */
