@@ -69,7 +69,7 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   // "ten mil, no, metres": the unit alone is put right, and its claim asks with the number.
   if (next?.value === null && last.value !== null && next.doubt?.candidates.includes(last.value))
     return claims.filter((one) => one !== last)
-  if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next)
+  if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next, utterance)
   if (!next && isPartBehind(mark, utterance) && !deniesBehind(mark, utterance)) return [...claims]
   if (!next) return endRepair(claims, meantBy(mark, before, utterance) ?? last, text, mark, utterance)
   if (before.some((one) => one.kind === next.kind)) return withoutReplaced(claims, before, next, utterance)
@@ -79,7 +79,7 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
     const moved = decideQuantity({ kind: last.kind, number, hasUnit: true, isAsked: true }, next.from, next.to)
     return claims.filter((one) => one !== last).map((one) => (one === next ? moved : one))
   }
-  if (isOtherUnit(last, next) && !meansTheUnit.test(text)) return eitherOf(claims, last, next)
+  if (isOtherUnit(last, next) && !meansTheUnit.test(text)) return eitherOf(claims, last, next, utterance)
   if (last.kind === "field" || isOtherUnit(last, next)) return claims.filter((one) => one !== last)
   if (wipes.test(text)) return claims.map((one) => (one === last ? withdrawn(one) : one))
   const isPause = /^(sorry|wait|hang on|hold on|actually|in fact|excuse me|pardon me|damn|oops|whoops|bugger)$/.test(
@@ -132,11 +132,14 @@ function mayDeny(text: string, mark: Island, utterance: Utterance): boolean {
   return isEdgeGap(utterance.tokens[mark.from - 1]!.after) && !isEdgeGap(utterance.tokens[mark.to - 1]!.after)
 }
 
-function eitherOf(claims: readonly Claim[], last: Claim, next: Claim): Claim[] {
-  const candidates = [last.value, next.value].filter((one) => one !== null)
+function eitherOf(claims: readonly Claim[], last: Claim, next: Claim, utterance: Utterance): Claim[] {
+  const number = utterance.numbers.find((one) => one.from >= next.from && one.to <= next.to)
+  const candidates = [last.value, next.value ?? number?.value ?? null].filter((one) => one !== null)
+  // A bare number behind the no is of the kind that stood before it.
+  const kept = next.kind === "field" ? last : next
   return claims
-    .filter((one) => one !== last)
-    .map((one) => (one === next ? { ...one, doubt: { candidates, because: "the no may belong to either" } } : one))
+    .filter((one) => one === kept || (one !== last && one !== next))
+    .map((one) => (one === kept ? { ...one, doubt: { candidates, because: "the no may belong to either" } } : one))
 }
 
 /** "it was ten, should be sixteen": what ought to be is not what is, unless a read-back is put right by it. */

@@ -146,7 +146,7 @@ function dropResolvedDoubts(claims: readonly Claim[]): Claim[] {
       !isShadow(one) &&
       (!one.doubt ||
         !claims.some(
-          (other) => !other.doubt && other.kind === one.kind && other.value === one.value && other.value !== null,
+          (other) => !other.doubt && isSameField(one, other) && other.value === one.value && other.value !== null,
         )),
   )
 }

@@ -97,9 +97,23 @@ function plainAt(text: string, at: number): Piece | null {
   const isKind = isFigure ? isDigit : isLow
   let end = at + 1
   while (isKind(text.charCodeAt(end))) end += 1
+  if (isFigure && brokenEnd(text, end) !== null) return null
   if (!isEndOf(text, end) && (isFigure || end - at === 1 || !isPauseMark(text, end))) return null
   const found = isCapital(first) ? text.slice(at, end).toLowerCase() : text.slice(at, end)
   return mayHidePrefix(found) ? null : { text: found, end, isFigure }
+}
+
+/**
+ * "10 . 5": a mark by itself between two figures may be a point or the end of a sentence, so both are one broken figure.
+ * A nought ends no sentence: there it is a point. Gives where the second figure ends.
+ */
+function brokenEnd(text: string, end: number): number | null {
+  const mark = text[end + 1]
+  if (!isSpace(text, end) || !isSpace(text, end + 2) || (mark !== "." && mark !== ":")) return null
+  if (mark === "." && /(^|\D)0$/.test(text.slice(Math.max(0, end - 2), end))) return null
+  let after = end + 3
+  while (isDigit(text.charCodeAt(after))) after += 1
+  return after > end + 3 ? after : null
 }
 
 const isEndOf = (text: string, at: number) => at === text.length || isSpace(text, at)
@@ -113,6 +127,8 @@ const mayHidePrefix = (found: string): boolean => /^[km]ohms?$/.test(found)
 
 function tokenAt(text: string, at: number): Piece | null {
   const figureEnd = endOf(figure, text, at)
+  const broken = figureEnd === null ? null : brokenEnd(text, figureEnd)
+  if (broken !== null) return { text: text.slice(at, broken).replace(/ [.:] /, ":"), end: broken, isFigure: true }
   if (figureEnd) return { text: text.slice(at, figureEnd).replace(/[oO]/g, "0"), end: figureEnd, isFigure: true }
   const fractionEnd = endOf(fraction, text, at)
   if (fractionEnd) return { text: text.slice(at, fractionEnd), end: fractionEnd, isFigure: true }
