@@ -20,6 +20,7 @@ import { grammarOf } from "./numberWords"
 import { phoneLoop, phoneWords } from "./phoneLoop"
 import { rivalsOf } from "./rivals"
 import type { WhoseVoice } from "./VoiceFit"
+import { yesMargin } from "./yesMargin"
 
 /** Sound shorter than this holds no word, in seconds. */
 const shortest = 0.15
@@ -160,8 +161,9 @@ const rank = ({ nats, text }: Decoded) => nats + headStart(text)
 /** Null where the answer is not believed at all. */
 export const hearingOf = ({ best, fit, nearest }: Weighed, voice: WhoseVoice = null): Hearing | null => {
   const lead = nearest && best.nats - nearest.nats
-  const margin = marginFor(fit, lead, voice)
-  if (margin === null) return null
+  const fitting = marginFor(fit, lead, voice)
+  if (fitting === null) return null
+  const margin = yesMargin(best.text, fitting, lead)
   const isTossUp = nearest !== null && lead !== null && lead < tossUpLead
   return { text: best.text, alternatives: isTossUp ? [nearest.text] : [], words: best.words, margin, fit }
 }

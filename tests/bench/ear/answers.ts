@@ -1,6 +1,6 @@
 /**
  * `npm run bench -- ear answers [noise …]`: yes and no after a read-back. What counts is that no "no", bare or with the
- * right value, is ever taken for a yes; a yes under the faint margin decides nothing and is asked for again. `SHARE=0.5`
+ * right value, and no name of a part is ever taken for a yes; a yes under the faint margin decides nothing and is asked for again. `SHARE=0.5`
  * takes every second "no" with a number.
  */
 import { openEar } from "../../../src/cli/openEar"
@@ -22,6 +22,7 @@ const [before, after] = [3.5, 1.4]
 const lengths = Array.from({ length: 26 }, (_, n) => `no ${sayNumber(n + 1)}`)
 const sizes = [4, 6, 10, 16, 25, 35].map((mm2) => `no ${sayNumber(mm2)} square`)
 const readings = [0.01, 0.04, 0.05, 0.08, 0.12, 0.19, 0.35].map((ohms) => `no ${sayNumber(ohms, 2)}`)
+const parts = ["gas", "water", "oil", "steel", "heating", "gas bond", "the gas"]
 /** "No" with another value, 39 of them. */
 const noWithValue = [...lengths, ...sizes, ...readings]
 
@@ -46,12 +47,13 @@ export const runAnswers = async (noises: readonly string[]): Promise<void> => {
   for (const noise of noises.length > 0 ? noises : usual) {
     await count(opened.value, { kind: "yes", texts: yeses, noise })
     await count(opened.value, { kind: "no", texts: noes, noise })
+    await count(opened.value, { kind: "a part", texts: parts, noise })
     await count(opened.value, { kind: "no with a value", texts: noWithValue.filter((_, n) => n % step === 0), noise })
   }
 }
 
 interface Round {
-  kind: "yes" | "no" | "no with a value"
+  kind: "yes" | "no" | "no with a value" | "a part"
   texts: readonly string[]
   noise: string
 }

@@ -1,0 +1,19 @@
+/** A yes is believed by its lead; every other answer by its margin alone. */
+import { expect, test } from "vitest"
+import { isFaint } from "../../src/dialogue/needsYes"
+import { yesMargin } from "../../src/speech/yesMargin"
+
+test("a yes that hardly leads decides nothing, even said twice", () => {
+  const margin = yesMargin("yes", 0.904, 27)
+  expect(isFaint(2 * margin)).toBe(true)
+})
+
+test("a yes that leads, or has no rival, counts as it fits", () => {
+  expect(yesMargin("yes", 0.68, 40)).toBe(0.68)
+  expect(yesMargin("that's right", 1.2, null)).toBe(1.2)
+})
+
+test("a no and a value are left as they are", () => {
+  expect(yesMargin("no", 0.5, 15)).toBe(0.5)
+  expect(yesMargin("water ten square", 0.3, 9)).toBe(0.3)
+})
