@@ -42,9 +42,10 @@ export interface LastHeard {
   understood: boolean
 }
 
-/** A yes or a no whose margin, with that of the ones right before it, is too small. */
+/** A yes, a no or a part whose margin, with that of the ones right before it, is too small. */
 export interface FaintAnswer {
-  kind: "confirm" | "deny"
+  /** `confirm`, `deny`, or the part. */
+  said: string
   margin: number
 }
 

@@ -162,13 +162,15 @@ const onGasSmell = (turn: Turn, heard: Heard): void => {
 }
 
 /**
- * A yes or a no, and nothing else, that may have been anything. One that was heard just before, too faintly as well, adds
- * to it: the same mistake twice running is so much the less likely.
+ * A yes, a no or the name of a part, and nothing else, that may have been anything. One that was heard just before, too
+ * faintly as well, adds to it: the same mistake twice running is so much the less likely.
  */
 const faintAnswer = ({ facts: [only, ...others] }: Interpretation, heard: Heard, before: FaintAnswer | null) => {
-  if (others.length > 0 || (only?.kind !== "confirm" && only?.kind !== "deny") || heard.margin == null) return null
-  const margin = heard.margin + (before?.kind === only.kind ? before.margin : 0)
-  return isFaint(margin) ? { kind: only.kind, margin } : null
+  if (!only || others.length > 0 || heard.margin == null) return null
+  const said = only.kind === "service" ? only.value : only.kind
+  if (only.kind !== "service" && said !== "confirm" && said !== "deny") return null
+  const margin = heard.margin + (before?.said === said ? before.margin : 0)
+  return isFaint(margin) ? { said, margin } : null
 }
 
 /**
