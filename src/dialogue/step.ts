@@ -165,8 +165,9 @@ const onGasSmell = (turn: Turn, heard: Heard): void => {
  * A yes, a no or the name of a part, and nothing else, that may have been anything. One that was heard just before, too
  * faintly as well, adds to it: the same mistake twice running is so much the less likely.
  */
-const faintAnswer = ({ facts: [only, ...others] }: Interpretation, heard: Heard, before: FaintAnswer | null) => {
-  if (!only || others.length > 0 || heard.margin == null) return null
+const faintAnswer = (reading: Interpretation, heard: Heard, before: FaintAnswer | null): FaintAnswer | null => {
+  const [only, ...others] = reading.facts
+  if (!only || others.length > 0 || reading.ask || reading.command || heard.margin == null) return null
   const said = only.kind === "service" ? only.value : only.kind
   if (only.kind !== "service" && said !== "confirm" && said !== "deny") return null
   const margin = heard.margin + (before?.said === said ? before.margin : 0)
@@ -187,7 +188,7 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   const echo = heard.engine === "typed" ? null : echoOf(before.lastSentences, heard.text)
   if (echo === "whole") return
   const reading = turn.tools.interpret(heard, contextOf(before, turn.at))
-  if (echo === "part" && !isSaidAgain(before, reading.facts.filter(isRecorded))) return
+  if (echo === "part" && !isSaidAgain(before, reading, reading.facts.filter(isRecorded))) return
   const empty = reading.facts.length === 0 && !reading.ask && !reading.command
   turn.set({ lastHeard: { text: heard.text, understood: !empty } })
   if (before.question?.kind === "keep_reason" && empty && heard.engine === "typed") return keepWarning(turn, heard.text)
