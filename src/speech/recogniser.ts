@@ -6,6 +6,7 @@ import type { EarGrammar } from "../facts/EarGrammar"
 import type { HeardWord } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
 import { type Decoded, decode, setAutomaton, setGrammar } from "./decode"
+import { dither } from "./dither"
 import type { EarFiles } from "./EarPack"
 import type { Engine } from "./engine"
 import { type Automaton, accepts, readFlatGrammar } from "./flatGrammar"
@@ -132,8 +133,9 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
    * The best answer with what speaks for and against it; null where it is far from anything that was said. The search
    * through the whole grammar takes short cuts, and now and then a rival fits better than what it found.
    */
-  const weigh = (samples: Float32Array): Weighed | null => {
-    if (taken === null || samples.length < shortest * files.pack.rateHz) return null
+  const weigh = (given: Float32Array): Weighed | null => {
+    if (taken === null || given.length < shortest * files.pack.rateHz) return null
+    const samples = dither(given)
     fitToNoise(samples)
     const found = decode(engine, main, samples)
     const free = found && againstPhones(samples)
