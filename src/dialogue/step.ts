@@ -165,12 +165,14 @@ const onGasSmell = (turn: Turn, heard: Heard): void => {
  * A yes, a no or the name of a part, and nothing else, that may have been anything. One that was heard just before, too
  * faintly as well, adds to it: the same mistake twice running is so much the less likely.
  */
-const faintAnswer = (reading: Interpretation, heard: Heard, before: FaintAnswer | null): FaintAnswer | null => {
+const faintAnswer = (reading: Interpretation, heard: Heard, { faint, unheard }: DialogueState): FaintAnswer | null => {
   const [only, ...others] = reading.facts
   if (!only || others.length > 0 || reading.ask || reading.command || heard.margin == null) return null
   const said = only.kind === "service" ? only.value : only.kind
   if (only.kind !== "service" && said !== "confirm" && said !== "deny") return null
-  const margin = heard.margin + (before?.said === said ? before.margin : 0)
+  // Where nobody hears the question, what comes next would be put under the part before.
+  if (only.kind === "service" && unheard) return null
+  const margin = heard.margin + (faint?.said === said ? faint.margin : 0)
   return isFaint(margin) ? { said, margin } : null
 }
 
@@ -201,7 +203,7 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   if (isAsked && answersCheckIn(turn, reading)) return
   showLife(turn)
   const origin: Origin = { by: "voice", heard: [...(before.question?.heard ?? []), heard.id] }
-  const faint = faintAnswer(reading, heard, before.faint)
+  const faint = faintAnswer(reading, heard, before)
   turn.set({ faint })
   if (faint) return askToRepeat(turn)
   act(turn, saidTwice(before, withoutDenied(before, reading), heard), "said_yes", { origin, heard })
