@@ -27,6 +27,9 @@ const mostTries = 4
 const valuesIn = (lines: readonly LogLine[]): string[] =>
   lines.flatMap((line) => (line.type === "entry" ? [showFact(line.fact)] : []))
 
+/** What a yes is an answer to. */
+const isForYes = (words: string) => words.endsWith(answerMe) || words.endsWith("put your name to it?")
+
 const isToRepeat = (words: string) => words.startsWith("Say that again")
 
 const isRight = (fresh: readonly LogLine[], { text, means }: Line): boolean => {
@@ -61,7 +64,7 @@ export class AttentiveWorker {
     const at = lines.findLastIndex((line) => line.type === "said")
     const asked = lines[at]
     const isAnswered = lines.slice(at).some((line) => line.type === "accepted")
-    return asked?.type === "said" && (asked.words.endsWith(answerMe) || isToRepeat(asked.words)) && !isAnswered
+    return asked?.type === "said" && (isForYes(asked.words) || isToRepeat(asked.words)) && !isAnswered
   }
 
   /** What was written and said from these words on. */
