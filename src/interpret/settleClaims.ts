@@ -194,11 +194,13 @@ function dropBareOverRange(claims: readonly Claim[]): Claim[] {
 function askFor(doubts: readonly Claim[], sure: readonly Claim[]): Ask | null {
   const doubt = doubts[0]
   if (doubt?.doubt) {
-    const { candidates, because, kind } = doubt.doubt
+    const { because, kind } = doubt.doubt
+    // "⅓" is no value of anything: it is asked about, and cannot be offered.
+    const candidates = doubt.doubt.candidates.filter((one) => !Number.isNaN(one))
     const values = doubts.filter((one) => one.doubt?.isPlainValue).map(withoutSubject)
     return {
       kind: kind ?? doubt.kind,
-      ...(candidates.length > 0 ? { candidates: [...candidates] } : {}),
+      ...(candidates.length > 0 ? { candidates } : {}),
       because,
       ...(kind === "service" && values.length > 0 ? { values } : {}),
     }
