@@ -4,7 +4,7 @@
  */
 import type { RecordedFact } from "../facts/Fact"
 import type { Interpretation } from "../facts/Interpretation"
-import { heldIn } from "../record/holding"
+import { heldIn, lastIn } from "../record/holding"
 import { itemOf, slotOf } from "../record/slotOf"
 import type { DialogueState } from "./DialogueState"
 import { withSubject } from "./withSubject"
@@ -24,7 +24,7 @@ export const isSaidAgain = (state: DialogueState, reading: Interpretation, facts
     .map((fact) => withSubject(fact, question?.item ?? item))
   const isGone = (fact: RecordedFact): boolean => {
     const slot = slotOf(fact, "")
-    const last = record.entries.findLast((held) => held.slot === slot)
+    const last = lastIn(record, slot)
     return itemOf(fact) !== null && !heldIn(record, slot) && last?.withdrawn != null && last.fact.value === fact.value
   }
   return values.length > 0 && values.every(isGone)

@@ -3,7 +3,7 @@
  * back, so that of two which sound alike the other is put forward.
  */
 import type { Interpretation } from "../facts/Interpretation"
-import { heldIn } from "../record/holding"
+import { heldIn, lastIn } from "../record/holding"
 import { slotOf } from "../record/slotOf"
 import { candidatesOf } from "./candidatesOf"
 import type { DialogueState } from "./DialogueState"
@@ -14,8 +14,8 @@ export const withoutDenied = ({ question, record }: DialogueState, reading: Inte
   const factOf = (candidate: number | string) => candidatesOf({ ...ask, candidates: [candidate] }, question.item)[0]
   const first = ask.candidates[0] === undefined ? undefined : factOf(ask.candidates[0])
   const slot = first && slotOf(first, "")
-  const last = record.entries.findLast((held) => held.slot === slot)
-  if (!slot || last?.withdrawn !== "denied" || heldIn(record, slot)) return reading
+  const last = slot ? lastIn(record, slot) : undefined
+  if (last?.withdrawn !== "denied" || heldIn(record, last.slot)) return reading
   const candidates = ask.candidates.filter((one) => factOf(one)?.value !== last.fact.value)
   return candidates.length > 0 ? { ...reading, ask: { ...ask, candidates } } : reading
 }

@@ -5,7 +5,7 @@
 import type { RecordedFact } from "../facts/Fact"
 import type { Heard } from "../facts/Heard"
 import type { Item } from "../facts/Item"
-import { heldFact, heldIn } from "../record/holding"
+import { heldFact, heldIn, lastIn } from "../record/holding"
 import type { Draft, Origin } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { itemOf, slotOf } from "../record/slotOf"
@@ -38,8 +38,7 @@ const gainsays = (turn: Turn, fact: RecordedFact): boolean =>
 /** The very value that was said no to last, come again out of an ear that can be in doubt. */
 const wasDenied = (turn: Turn, fact: RecordedFact, heard: Heard | null): boolean => {
   if (heard?.margin == null) return false
-  const slot = slotOf(fact, "")
-  const last = turn.state.record.entries.findLast((held) => held.slot === slot)
+  const last = lastIn(turn.state.record, slotOf(fact, ""))
   return last?.withdrawn === "denied" && last.fact.value === fact.value
 }
 

@@ -74,7 +74,7 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   if (!next) return endRepair(claims, meantBy(mark, before, utterance) ?? last, text, mark, utterance)
   if (before.some((one) => one.kind === next.kind)) return withoutReplaced(claims, before, next, utterance)
   if (next.kind === "field" && isMeasured(last.kind)) {
-    const number = utterance.numbers.find((one) => one.from >= next.from && one.to <= next.to)
+    const number = numberIn(next, utterance)
     if (!number) return [...claims]
     const moved = decideQuantity({ kind: last.kind, number, hasUnit: true, isAsked: true }, next.from, next.to)
     return claims.filter((one) => one !== last).map((one) => (one === next ? moved : one))
@@ -132,8 +132,12 @@ function mayDeny(text: string, mark: Island, utterance: Utterance): boolean {
   return isEdgeGap(utterance.tokens[mark.from - 1]!.after) && !isEdgeGap(utterance.tokens[mark.to - 1]!.after)
 }
 
+/** The number that a claim was made of. */
+const numberIn = ({ from, to }: Claim, { numbers }: Utterance) =>
+  numbers.find((one) => one.from >= from && one.to <= to)
+
 function eitherOf(claims: readonly Claim[], last: Claim, next: Claim, utterance: Utterance): Claim[] {
-  const number = utterance.numbers.find((one) => one.from >= next.from && one.to <= next.to)
+  const number = numberIn(next, utterance)
   const candidates = [last.value, next.value ?? number?.value ?? null].filter((one) => one !== null)
   // A bare number behind the no is of the kind that stood before it.
   const kept = next.kind === "field" ? last : next

@@ -10,7 +10,8 @@ export interface RowMaker {
   make(lines: readonly LogLine[]): JobRow | null
 }
 
-const nothingFound = {
+/** What a row holds where nothing was found or looked for. */
+export const nothingFound = {
   signedOff: false,
   supply: {},
   parts: [],

@@ -24,6 +24,10 @@ const bySlot = (entries: Entries): ReadonlyMap<string, Held> => {
 /** The entry that holds in a slot: the last one that was not withdrawn. */
 export const heldIn = (record: JobRecord, slot: string): Held | undefined => bySlot(record.entries).get(slot)
 
+/** The last entry of a slot, whether it still holds or not. */
+export const lastIn = (record: JobRecord, slot: string): Held | undefined =>
+  record.entries.findLast((held) => held.slot === slot)
+
 /** The fact that holds for a field of an item. */
 export const heldFact = <Kind extends RecordedFact["kind"]>(record: JobRecord, item: Item, kind: Kind) => {
   const held = heldIn(record, `${item}/${kind}`)

@@ -5,7 +5,7 @@
 import type { Finding } from "../facts/Finding"
 import { type Heard, sureMargin } from "../facts/Heard"
 import type { Item } from "../facts/Item"
-import { allHeld } from "../record/holding"
+import { allHeld, isUnseen } from "../record/holding"
 import type { Held, JobRecord } from "../record/JobRecord"
 import type { LogLine } from "../record/LogLine"
 import { isWarning, keptReason, warningKey } from "../record/warningKey"
@@ -86,7 +86,7 @@ const valuePoint = (record: JobRecord, held: Held, heard: ReadonlyMap<string, He
   const margin = Math.min(...said.flatMap((one) => one.margin ?? []), Number.POSITIVE_INFINITY)
   if (needsYes && accepted === null) return { ...point, kind: "waiting" }
   if (margin < sureMargin && accepted !== "tapped") return { ...point, kind: "doubtful", margin }
-  if (accepted === null && origin.by === "voice") return { ...point, kind: doubt === null ? "unseen" : "doubtful" }
+  if (isUnseen(held)) return { ...point, kind: doubt === null ? "unseen" : "doubtful" }
   return { ...point, kind: accepted === "not_challenged" ? "unchallenged" : "rest" }
 }
 

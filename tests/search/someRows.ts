@@ -1,5 +1,6 @@
 /** Rows for tests of finding: small invented jobs at the bakery and the village hall. */
 import type { JobRow } from "../../src/record/JobRow"
+import { nothingFound } from "../../src/record/RowMaker"
 
 const plain: JobRow = {
   job: "bakery",
@@ -8,15 +9,7 @@ const plain: JobRow = {
   lastAt: "2026-03-02T11:00:00+00:00",
   lines: 40,
   inHand: false,
-  signedOff: false,
-  supply: {},
-  parts: [],
-  stops: 0,
-  warns: 0,
-  kept: 0,
-  awaiting: 0,
-  unseen: 0,
-  words: "",
+  ...nothingFound,
 }
 
 /** A row with only what matters to the test. */
