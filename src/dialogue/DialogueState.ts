@@ -49,6 +49,14 @@ export interface FaintAnswer {
   margin: number
 }
 
+/** How often something was not understood in this sitting; the second time brings a hint, and only that one time. */
+export interface Troubles {
+  /** A yes or a no that was too faint. */
+  faintAnswers: number
+  /** Readings that were asked about because of how they were heard. */
+  readings: number
+}
+
 export interface DialogueState {
   job: string | null
   device: string
@@ -71,6 +79,11 @@ export interface DialogueState {
   reminders: number
   /** The answer that was heard last, where it was too faint to count and was asked for again. */
   faint: FaintAnswer | null
+  /** The field, as its slot on the record, that was last asked for digit by digit; its answers and repairs are digits. */
+  spelled: string | null
+  /** Values that were offered, written nowhere, and said no to. */
+  refused: readonly RecordedFact[]
+  troubles: Troubles
   /** The doubt behind an open question, as the interpreter gave it. */
   doubt: Ask | null
   preferences: Preferences

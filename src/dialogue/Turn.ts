@@ -3,6 +3,7 @@
  * from outside, `step` stays pure. Whatever is said is also a line of the log, and lines always come before words.
  */
 import type { RecordedFact } from "../facts/Fact"
+import type { Heard } from "../facts/Heard"
 import type { Draft, LogLine } from "../record/LogLine"
 import { applyLine } from "../record/project"
 import { reopeningFor } from "../record/reopening"
@@ -26,12 +27,16 @@ export class Turn {
   readonly before: DialogueState
   /** Something is put right or taken back in this turn: what comes of it is read back whole, however short the worker likes it. */
   isRepair = false
+  /** What is written in this turn waits for a yes, however plain it was. */
+  mustBeAnswered = false
   /** The same breath holds more than an answer, so that nothing older is asked about before that is read back. */
   hasMore = false
   /** Said after the warnings of this turn and before what is read back. */
   aside = ""
   /** Something in the same breath is about to be asked. */
   isDoubted = false
+  /** What an ear gave in this turn; null where a hand acted. */
+  heard: Heard | null = null
   private readonly settings: Effect[] = []
   private readonly sounds: Effect[] = []
   private readonly says: Extract<Effect, { do: "say" }>[] = []

@@ -8,12 +8,15 @@ import { sayKind } from "../interpret/sayKind"
 import { heldIn } from "../record/holding"
 import type { Held } from "../record/JobRecord"
 import type { AcceptedHow, Origin } from "../record/LogLine"
-import { slotOf } from "../record/slotOf"
+import { itemOf, slotOf } from "../record/slotOf"
 import { askFor } from "./askFor"
 import { capital } from "./capital"
+import { askAfresh, deny, sayBack, takeBackMain } from "./deny"
 import { adopt, letGo } from "./homeless"
+import { isDenied, isRepaired } from "./isDenied"
+import { isUncertain } from "./needsYes"
 import { type OwnQuestion, ownQuestion } from "./ownQuestion"
-import { readOn, stopReading } from "./readAloud"
+import { readOn } from "./readAloud"
 import { sayFacts } from "./sayFacts"
 import { accept, settle } from "./settle"
 import { signOff } from "./signOff"
@@ -62,45 +65,12 @@ const confirm = (turn: Turn, how: AcceptedHow, origin: Origin, heard: Heard | nu
   if (!turn.hasMore) askWaiting(turn)
 }
 
-/** What holds again where these entries were: nothing is put back in silence. */
-const sayBack = (turn: Turn, gone: readonly Held[]): string => {
-  const before = [...new Set(gone.map((held) => held.slot))].flatMap((slot) => heldIn(turn.state.record, slot) ?? [])
-  return before.length > 0 ? ` It is back to: ${sayFacts(before.map((held) => held.fact))}` : ""
-}
-
-/** Whether it had taken the place of an earlier value that was said to be wrong. */
-const isRepaired = (turn: Turn, { slot, seq }: Held): boolean =>
-  turn.state.record.entries.some((one) => one.slot === slot && one.seq < seq && one.withdrawn === "denied")
-
-const deny = (turn: Turn): void => {
-  const { question, readBack } = turn.state
-  if (question?.kind === "read_on") return stopReading(turn)
-  if (question) {
-    const again = turn.state.doubt?.kind
-    turn.set({ question: null, doubt: null })
-    if (again && question.candidates.length > 0) askFor(turn, again, question.item)
-    else turn.say("Left as it is.")
-    return
-  }
-  if (!readBack) {
-    turn.say("Nothing was just read back. Say undo to take back the last entry.")
-    return
-  }
-  const gone = withdraw(turn, readBack.entries, "denied")
-  turn.set({ readBack: null })
-  turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}${sayBack(turn, gone)}`)
-  speakWritten(turn)
-  const [value, ...more] = gone.filter((held) => held.fact.kind !== "service")
-  if (value && more.length === 0) askFor(turn, value.fact.kind, value.item)
-  else if (!value && gone.length > 0) askFor(turn, "service", null)
-}
-
 /** The part was wrong: what was just read back moves to the right one. */
 const movePart = (turn: Turn, item: string, origin: Origin, heard: Heard | null): void => {
   const entries = turn.state.readBack?.entries ?? []
   const gone = withdraw(turn, entries, "denied")
   const back = sayBack(turn, gone)
-  const left = gone.filter((held) => isRepaired(turn, held) && !heldIn(turn.state.record, held.slot))
+  const left = gone.filter((held) => isRepaired(turn.state, held) && !heldIn(turn.state.record, held.slot))
   if (back) turn.say(back.trim())
   for (const { item: was, fact } of left)
     if (was) turn.say(`${capital(sayItem(was))}: no ${sayKind(fact.kind)} stands.`)
@@ -110,6 +80,15 @@ const movePart = (turn: Turn, item: string, origin: Origin, heard: Heard | null)
     .map((fact) => ("subject" in fact ? ({ ...fact, subject: item } as RecordedFact) : fact))
   writeFacts(turn, [{ kind: "service", value: item }, ...moved], origin, heard)
   speakWritten(turn)
+}
+
+/** A repair to what was said no to before was misheard once more: it is not put forward again. */
+const repairAfresh = (turn: Turn, fact: RecordedFact, wrong: Held | undefined): void => {
+  const { readBack } = turn.state
+  if (wrong && readBack?.main === wrong.entry) return takeBackMain(turn)
+  const [kind, item] = [fact.kind, itemOf(fact)]
+  const asked = { kind, item, candidates: [fact], words: "", because: "", heard: [] }
+  askAfresh(turn, asked, true)
 }
 
 const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | null): void => {
@@ -130,6 +109,11 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
   const fact = withSubject(bare as RecordedFact, item)
   const wrong = heldIn(turn.state.record, slotOf(fact, ""))
   const others = (turn.state.readBack?.entries ?? []).filter((entry) => entry !== wrong?.entry)
+  const isOfEar = heard?.margin != null
+  if (isOfEar && turn.state.spelled !== slotOf(fact, "") && isDenied(turn.state, fact))
+    return repairAfresh(turn, fact, wrong)
+  // What an ear took for wrong once it may take for wrong again.
+  turn.mustBeAnswered = isUncertain(heard) || (isOfEar && wrong?.needsYes === true)
   // Where a proposal was repaired, what stood before it was not said to be wrong.
   const isOfProposal = turn.state.question?.candidates.length === 1
   if (wrong && !isOfProposal) withdraw(turn, [wrong.entry], "denied")
@@ -148,7 +132,7 @@ const mostUndone = 10
 
 /** A value that had taken the place of one that was wrong leaves nothing behind: the wrong one does not come back. */
 const sayEmptied = (turn: Turn, gone: readonly Held[]): string =>
-  gone.length === 1 && gone.some((held) => isRepaired(turn, held)) ? " Nothing stands in its place." : ""
+  gone.length === 1 && gone.some((held) => isRepaired(turn.state, held)) ? " Nothing stands in its place." : ""
 
 /** "Scratch that" of a sentence that wrote nothing yet: what it left open is let go, and no older entry is touched. */
 const undoUnwritten = (turn: Turn): boolean => {

@@ -3,6 +3,7 @@ import type { Context } from "../facts/Interpretation"
 import { fixedItems, knownServices } from "../facts/Item"
 import type { DialogueState } from "./DialogueState"
 import { isOverdue } from "./loneWorker"
+import { slotNamed } from "./spelling"
 
 /** Items whose names everybody knows. */
 const given = new Set<string>([...knownServices, ...fixedItems, "electrode", "job"])
@@ -15,9 +16,18 @@ export const contextOf = (state: DialogueState, at: string): Context => {
   // While a check-in waits for its answer, a yes is meant for it and must not confirm a value.
   if (isOverdue(state.loneWorker)) return { ...item, asked: "check_in", now: at }
   if (question) {
+    const isSpelled = state.spelled === slotNamed(question.kind, question.item)
+    const digits = isSpelled && { digits: true }
     const proposed = question.candidates.length === 1 ? { asked: "confirm", readback: question.candidates[0]! } : null
-    return proposed ? { ...item, ...proposed, now: at } : { ...item, asked: question.kind, now: at }
+    return { ...item, ...(proposed ?? { asked: question.kind }), ...digits, now: at }
   }
   const main = readBack && state.record.entries.find((held) => held.entry === readBack.main)
-  return main ? { ...item, asked: "confirm", readback: main.fact, now: at } : { ...item, now: at }
+  if (!main) return { ...item, now: at }
+  return {
+    ...item,
+    asked: "confirm",
+    readback: main.fact,
+    ...(main.slot === state.spelled && { digits: true }),
+    now: at,
+  }
 }

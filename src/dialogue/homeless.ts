@@ -33,7 +33,7 @@ export const adopt = (turn: Turn, facts: readonly RecordedFact[]): readonly Reco
 export const askForPart = (turn: Turn): void => {
   const { homeless } = turn.state
   if (!homeless) return
-  askFor(turn, "service", null, sayFacts(homeless.facts))
+  askFor(turn, "service", null, { lead: sayFacts(homeless.facts) })
   const { question } = turn.state
   if (question) turn.set({ question: { ...question, heard: homeless.heard } })
 }

@@ -13,10 +13,12 @@ import { sayStep } from "../interpret/sayStep"
 import { itemOf } from "../record/slotOf"
 import { candidatesOf } from "./candidatesOf"
 import { capital } from "./capital"
+import { hintAtZero } from "./hints"
 import { keepHomeless } from "./homeless"
-import { sayApart } from "./sayApart"
+import { areSpelled, sayApart } from "./sayApart"
 import { sayFacts } from "./sayFacts"
 import { answerMe } from "./speak"
+import { canBeSpelled, sayToSpell, slotNamed } from "./spelling"
 import type { Turn } from "./Turn"
 
 /** The over-range reading whose limit was not said, among what was just written. */
@@ -37,7 +39,8 @@ const wordsFor = (turn: Turn, ask: Ask, candidates: readonly RecordedFact[], ite
     return steps[0] ? `${name}${capital(sayStep(steps[0]))}: is that done?` : `${name}What is done? Name the step.`
   }
   if (candidates.length === 1) return `${name}${readBack(bare(candidates[0]!))} ${answerMe}`
-  if (candidates.length > 1) return `${name}Was that ${sayApart(candidates.map(bare)).join(", or ")}?`
+  const isSpelled = turn.state.spelled === slotNamed(ask.kind, item)
+  if (candidates.length > 1) return `${name}Was that ${sayApart(candidates.map(bare), isSpelled).join(", or ")}?`
   if (ask.kind === "service") return `${name}Which part is that for?`
   if (ask.kind === "field") return "What is that number? Say it again with its unit."
   return `${name}Say the ${sayKind(ask.kind)} again.`
@@ -62,22 +65,49 @@ const partOf = (turn: Turn, facts: readonly RecordedFact[]): Item | null => {
   return empty.length === 1 ? empty[0]! : null
 }
 
+/** The same value in doubt for the second time running: to offer two of many once more would bring nothing new. */
+const isWorthSpelling = (turn: Turn, kind: string, item: Item | null, offered: readonly RecordedFact[]): boolean => {
+  const { question } = turn.before
+  const isAgain = question?.kind === kind && question.item === item && turn.before.doubt !== null
+  return isAgain && turn.heard?.margin != null && offered.length !== 1 && canBeSpelled(kind, offered[0]?.value)
+}
+
+/** What the doubt may have been, and how it is asked; remembers whether the answer will be in digits. */
+const offer = (turn: Turn, ask: Ask, item: Item | null): { candidates: readonly RecordedFact[]; words: string } => {
+  const candidates = candidatesOf(ask, item)
+  const slot = slotNamed(ask.kind, item)
+  const wasSpelled = turn.state.spelled === slot
+  const isToSpell = !wasSpelled && isWorthSpelling(turn, ask.kind, item, candidates)
+  turn.set({ spelled: wasSpelled || isToSpell || areSpelled(candidates) ? slot : null })
+  if (isToSpell) return { candidates: [], words: sayToSpell(ask.kind, item) }
+  return { candidates, words: wordsFor(turn, ask, candidates, item) }
+}
+
+const kindOfQuestion = (ask: Ask, candidates: readonly RecordedFact[], step: string | undefined): string => {
+  const isTester = candidates.length > 1 && candidates.some((one) => one.value === "tester_proved_before")
+  if (isTester) return "tester_proved"
+  return step ? `step:${step}` : ask.kind === "field" ? "" : ask.kind
+}
+
 /** `facts` are what the same sentence wrote. Asks aloud, keeps the question open, and logs it. */
 export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[], facts: readonly RecordedFact[]): void => {
   // An over-range reading may be of the test leads, while another part is the one talked about.
   const over = ask.kind === "resistance" ? overRangeOf(turn)?.subject : undefined
   const item = over ?? (ofSupply.has(ask.kind) ? "supply" : partOf(turn, facts))
   if (item !== "supply" && item !== over) turn.set({ item })
-  const candidates = candidatesOf(ask, item)
-  const words = wordsFor(turn, ask, candidates, item)
+  const { candidates, words } = offer(turn, ask, item)
   const { values, ...asked } = ask
   if (values) keepHomeless(turn, values, heard)
   turn.add({ type: "asked", ask: asked, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })
   turn.sound("sayAgain")
   turn.say(words)
-  const isTester = candidates.length > 1 && candidates.some((one) => one.value === "tester_proved_before")
+  hintAtZero(
+    turn,
+    ask.kind,
+    candidates.map((one) => one.value),
+  )
   const step = candidates.length === 1 && candidates[0]?.kind === "step_done" ? candidates[0].value : undefined
-  const kind = isTester ? "tester_proved" : step ? `step:${step}` : ask.kind === "field" ? "" : ask.kind
+  const kind = kindOfQuestion(ask, candidates, step)
   const question = { kind, item, words, because: ask.because, candidates: step ? [] : candidates, heard }
   turn.set({ question: kind ? question : null, doubt: ask })
 }

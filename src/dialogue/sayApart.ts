@@ -15,10 +15,15 @@ const soundAlike = (a: unknown, b: unknown) =>
 
 const spell = (value: number) => [...String(value)].map((digit) => digits[Number(digit)]).join(" ")
 
-/** The spoken form of each fact; digits where two of them would be mistaken for each other. */
-export const sayApart = (facts: readonly RecordedFact[]): string[] =>
+/** Whether some of them are to be told apart by their digits. */
+export const areSpelled = (facts: readonly RecordedFact[]): boolean =>
+  facts.some((fact) => facts.some((other) => soundAlike(fact.value, other.value)))
+
+/** The spoken form of each fact; digits where two of them would be mistaken for each other, or where those were asked for. */
+export const sayApart = (facts: readonly RecordedFact[], byDigits = false): string[] =>
   facts.map((fact) => {
-    const alike = facts.some((other) => soundAlike(fact.value, other.value))
+    const isWhole = typeof fact.value === "number" && Number.isInteger(fact.value)
+    const alike = (byDigits && isWhole) || facts.some((other) => soundAlike(fact.value, other.value))
     const words = alike ? spell(fact.value as number) : readBack(fact)
     return words.charAt(0).toLowerCase() + words.slice(1).replace(/[.]+$/, "")
   })

@@ -14,10 +14,13 @@ import { askAfter, callForHelp, endChecks, showLife, thankForAnswer } from "./ch
 import { contextOf } from "./contextOf"
 import type { DialogueEvent } from "./DialogueEvent"
 import type { DialogueState, FaintAnswer } from "./DialogueState"
+import { deny, takeBackMain } from "./deny"
 import type { Effect } from "./Effect"
 import { echoOf } from "./echoOf"
 import { isOfGasSmell, sayGasSmell } from "./gasSmell"
+import { hintAtMoreWords } from "./hints"
 import { adopt, askForPart, letGo } from "./homeless"
+import { isRepairToSame } from "./isRepairToSame"
 import { isSaidAgain } from "./isSaidAgain"
 import { askAgain, askOfPart, isWhereOf, sayDropped } from "./keepQuestion"
 import { keepWarning } from "./keepWarning"
@@ -31,8 +34,10 @@ import { resume } from "./resume"
 import { saidTwice } from "./saidTwice"
 import { accept, settle } from "./settle"
 import { sayCautions, speakWritten } from "./speak"
+import { askWhether, isStrayPart } from "./strayPart"
 import type { Tools } from "./Tools"
 import { Turn } from "./Turn"
+import { takeBackContested } from "./takeBackContested"
 import { withoutDenied } from "./withoutDenied"
 import { writeFacts } from "./writeFacts"
 
@@ -130,6 +135,7 @@ const act = (turn: Turn, reading: Interpretation, how: AcceptedHow, source: Sour
   turn.written.length = 0
   turn.isDoubted = ask !== null
   if (facts.length > 0) writeSaid(turn, facts, source, isOnlyFacts ? before : null)
+  if (ask && reading.facts.length === 0) takeBackContested(turn, ask)
   if (ask?.kind === "keep_reason") keepWarning(turn, "")
   else if (ask) raiseDoubt(turn, ask, origin.by === "voice" ? origin.heard : [], facts)
   if (command) carryOut(turn, command)
@@ -180,12 +186,14 @@ const faintAnswer = (reading: Interpretation, heard: Heard, { faint, unheard }: 
  * It is not asked for a yes or a no by name: that could answer itself. In noise a short word is like many others, and
  * what has more words is not.
  */
-const askToRepeat = (turn: Turn): void => {
+const askToRepeat = (turn: Turn, { said }: FaintAnswer): void => {
   turn.sound("sayAgain")
   turn.say("Say that again, in more words.")
+  if (said === "confirm" || said === "deny") hintAtMoreWords(turn)
 }
 
 const onHeard = (turn: Turn, heard: Heard): void => {
+  turn.heard = heard
   const before = turn.state
   const echo = heard.engine === "typed" ? null : echoOf(before.lastSentences, heard.text)
   if (echo === "whole") return
@@ -205,8 +213,10 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   const origin: Origin = { by: "voice", heard: [...(before.question?.heard ?? []), heard.id] }
   const faint = faintAnswer(reading, heard, before)
   turn.set({ faint })
-  if (faint) return askToRepeat(turn)
-  act(turn, saidTwice(before, withoutDenied(before, reading), heard), "said_yes", { origin, heard })
+  if (faint) return askToRepeat(turn, faint)
+  if (isRepairToSame(before, reading, heard)) return before.question ? deny(turn) : takeBackMain(turn)
+  if (isStrayPart(before, reading, heard)) return askWhether(turn, reading)
+  act(turn, saidTwice(before, withoutDenied(before, reading, heard), heard), "said_yes", { origin, heard })
 }
 
 const isAnswerAct = (one: Answer | Command): one is Answer => answerKinds.includes(one.kind)

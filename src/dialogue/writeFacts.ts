@@ -13,7 +13,7 @@ import { stampLine } from "../record/stampLine"
 import { toSituation } from "../record/toSituation"
 import { isWarning } from "../record/warningKey"
 import { keepHomeless } from "./homeless"
-import { needsYes } from "./needsYes"
+import { isUncertain, needsYes } from "./needsYes"
 import { sayFacts } from "./sayFacts"
 import type { Turn } from "./Turn"
 import { withdraw } from "./withdraw"
@@ -58,6 +58,17 @@ const takeBackAbsence = (turn: Turn, fact: RecordedFact): boolean => {
   return true
 }
 
+/** A "no" or a step, said of something else, came out as an arrangement; one that nobody asked for waits for its yes. */
+const isStrayArrangement = (turn: Turn, fact: RecordedFact, heard: Heard | null): boolean => {
+  const { question, readBack, item } = turn.before
+  const isTopic = question?.kind === "earthing_arrangement" || (item === null && readBack === null)
+  return fact.kind === "earthing_arrangement" && !isTopic && isUncertain(heard)
+}
+
+/** Whether it was asked for digit by digit: what it was taken for before was wrong. */
+const isSpelled = (turn: Turn, fact: RecordedFact, heard: Heard | null): boolean =>
+  heard?.margin != null && turn.before.spelled === slotOf(fact, "")
+
 const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard | null): void => {
   const isHereAfterAll = takeBackAbsence(turn, fact)
   const replaced = heldIn(turn.state.record, slotOf(fact, ""))
@@ -69,7 +80,13 @@ const writeOne = (turn: Turn, fact: RecordedFact, origin: Origin, heard: Heard |
     ...(replaced && { replaces: replaced.entry }),
   } as const
   const entry = turn.tools.newId()
-  const isOdd = isHereAfterAll || gainsays(turn, fact) || wasDenied(turn, fact, heard)
+  const isOdd =
+    isHereAfterAll ||
+    turn.mustBeAnswered ||
+    gainsays(turn, fact) ||
+    wasDenied(turn, fact, heard) ||
+    isSpelled(turn, fact, heard) ||
+    isStrayArrangement(turn, fact, heard)
   const mustAnswer = draft.needsYes || isOdd || (!isLiveWork(fact) && wouldWarn(turn, draft, entry))
   turn.add({ ...draft, needsYes: mustAnswer }, entry)
   turn.written.push(entry)

@@ -10,6 +10,8 @@ export const Context = z.object({
   item: Item.optional(),
   /** The fact just read back, which waits for a yes or a no. */
   readback: RecordedFact.optional(),
+  /** The value was asked for digit by digit, or offered so: "one nine" is nineteen and not two numbers that ran together. */
+  digits: z.boolean().optional(),
   /** Parts that the worker named himself on this job: their names are understood as any other part's. */
   named: z.array(Item).optional(),
   /** Local time, ISO 8601. Only times and dates look at it. */

@@ -25,12 +25,20 @@ const roots: Record<string, string> = {
   check_in: "check_in",
 }
 
+/** Rules that stand in for these while a value is asked for digit by digit. */
+const spelled: Record<string, string> = {
+  confirm: "confirm_digits",
+  length: "length_digits",
+  distance: "distance_digits",
+  resistance: "resistance_digits",
+}
+
 /** The full name of the rule that the ear decodes with under this context. */
 export function earRoot(context: Context | undefined): string {
   const asked = context?.asked ?? ""
   if (asked.startsWith("step:")) return "ear.step_done"
   if (asked.startsWith("service_present:")) return "ear.service"
-  return `ear.${roots[asked] ?? "open"}`
+  return `ear.${(context?.digits && spelled[asked]) || (roots[asked] ?? "open")}`
 }
 
 /** Flat grammar and pronunciations for this context; the same context gives the same id. */

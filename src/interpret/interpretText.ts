@@ -14,6 +14,7 @@ import { askedStep, claimSteps } from "./claimSteps"
 import { claimSupply } from "./claimSupply"
 import { dropStrayNumbers } from "./dropStrayNumbers"
 import { bitsOf } from "./GrammarBits"
+import { joinDigits } from "./joinDigits"
 import type { Language } from "./Language"
 import { answersOnly, isYesNoAsked, readAbsence, readAnswer, readSkip } from "./readAnswer"
 import { readCommand } from "./readCommand"
@@ -33,7 +34,8 @@ const commands = bitsOf("commands")
 const answering = bitsOf("answers", "repairs", "guards")
 
 /** What the text says under the context. Never throws for any text that is not too long. */
-export function interpretText(text: string, context: Context, language: Language): Interpretation {
+export function interpretText(said: string, context: Context, language: Language): Interpretation {
+  const text = context.digits ? joinDigits(said, measuredKind(context) !== "resistance") : said
   const utterance = readUtterance(text, language, context.asked)
   if (utterance.tokens.length === 0) return nothing
   const { grammars } = utterance
@@ -58,6 +60,9 @@ export function interpretText(text: string, context: Context, language: Language
   if (answers && !isCorrection(utterance, context)) return withCount(readAnswer(answers, context), utterance)
   return readFacts(utterance, context, language)
 }
+
+/** The measured field that a bare number would belong to. */
+const measuredKind = ({ asked, readback }: Context) => (asked === "confirm" ? readback?.kind : asked)
 
 /** "undo the last three": how many is part of the answer and never a value. What is no count stands as far too many. */
 function withCount(reading: Interpretation, utterance: Utterance): Interpretation {

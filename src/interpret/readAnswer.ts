@@ -5,6 +5,7 @@
 import type { Fact } from "../facts/Fact"
 import type { Context, Interpretation } from "../facts/Interpretation"
 import { ownerOfStep } from "../facts/ownerOfStep"
+import { isMeasured } from "./Claim"
 import { askedStep } from "./claimSteps"
 import { isOfElse, isPlainAbsence } from "./isPlainAbsence"
 import { isEdgeGap } from "./Token"
@@ -131,7 +132,7 @@ export function readAnswer(kinds: ReadonlySet<AnswerKind>, context: Context): In
   if (kinds.has("repeat") && !kinds.has("confirm") && !kinds.has("deny")) return only({ kind: "repeat", value: true })
   if (kinds.has("skip") && !kinds.has("confirm"))
     return context.asked === undefined ? nothing : only({ kind: "skip", value: true, ...subjectOf(context) })
-  if (!isYesNoAsked(context)) return nothing
+  if (!isYesNoAsked(context)) return isValueAsked(context) ? readRefusal(kinds, context) : nothing
   if (kinds.has("maybe") || (kinds.has("confirm") && kinds.has("deny"))) return asksAgain(kinds, context)
   if (kinds.has("deny")) return only({ kind: "deny", value: true, ...subjectOf(context) })
   return kinds.has("confirm") ? agree(context) : nothing
@@ -153,6 +154,12 @@ export const isYesNoAsked = (context: Context): boolean =>
   ownQuestions.has(context.asked ?? "") ||
   askedStep(context) !== null ||
   (context.asked?.startsWith("service_present:") ?? false)
+
+/** Asked for a value, a plain no says that the question is wrong: the loop answers it, and nothing is written. */
+const isValueAsked = ({ asked }: Context): boolean => isMeasured(asked) || asked === "earthing_arrangement"
+
+const readRefusal = (kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation =>
+  kinds.size === 1 && kinds.has("deny") ? only({ kind: "deny", value: true, ...subjectOf(context) }) : nothing
 
 function asksAgain(kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation {
   // A breath before a question of the loop's own, such as whether to sign, answers nothing and is not worth a question.

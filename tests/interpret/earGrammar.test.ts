@@ -36,6 +36,10 @@ const contexts: Context[] = [
   { item, asked: "check_in" },
   { item, asked: "read_on" },
   { item, asked: "confirm", readback: { kind: "length", value: 7, unit: "m", subject: item } },
+  { item, asked: "length", digits: true },
+  { item, asked: "distance", digits: true },
+  { item, asked: "resistance", digits: true },
+  { item, asked: "confirm", readback: { kind: "length", value: 7, unit: "m", subject: item }, digits: true },
 ]
 
 describe.each(contexts)("the ear's grammar under %j", (context) => {

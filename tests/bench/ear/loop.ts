@@ -12,7 +12,7 @@ import { earGrammar } from "../../audio/wholeGrammar"
 import { realTools } from "../../realTools"
 import { createBareEar } from "./bareEar"
 import { bakeryParts, entriesOfJob, type PartOfJob, type SpokenEntry } from "./entriesOfJob"
-import { isMeant, isSame, nextWords } from "./nextWords"
+import { type Habits, inHabit, isMeant, isSame, newHabits, nextWords } from "./nextWords"
 import { settledFacts } from "./settledFacts"
 import { type LoopEar, SoundLoop } from "./soundLoop"
 import { readNoise, speak, voicesAsked } from "./speakInNoise"
@@ -40,18 +40,24 @@ const trace = (said: string, { heards, words, gotIt }: SoundLoop) => {
   console.log(`    ${said} → ${heard || "–"} → ${words.join(" ") || (gotIt ? "♪" : "–")}`)
 }
 
+/** Who speaks, and what he was told on this job. */
+interface Worker {
+  voice: FliteVoice
+  habits: Habits
+}
+
 /** One entry from its first word until it is down or given up. */
-const report = async (loop: SoundLoop, part: PartOfJob, entry: SpokenEntry, voice: FliteVoice) => {
+const report = async (loop: SoundLoop, part: PartOfJob, entry: SpokenEntry, { voice, habits }: Worker) => {
   const isFirst = loop.state.item !== part.item
   const said: string[] = []
-  let words: string | null = isFirst ? entry.full : entry.bare
+  let words: string | null = inHabit(isFirst ? entry.full : entry.bare, habits, entry)
   let offeredWrong = false
   while (words !== null && said.length < mostTurns) {
     said.push(words)
     loop.say(await speak(words, voice))
     const last = { said: words, words: loop.words, gotIt: loop.gotIt }
     offeredWrong ||= loop.readBackFacts().some((fact) => !isMeant(fact, part))
-    words = nextWords(loop.state, last, part, entry)
+    words = nextWords({ state: loop.state, last, part, entry, habits })
     if (process.env.TRACE) trace(said.at(-1)!, loop)
   }
   return { said, givenUp: words !== null, offeredWrong }
@@ -81,16 +87,17 @@ const emptyTally = (): Tally => ({
 })
 
 /** All entries of one part, counted. */
-const reportPart = async (loop: SoundLoop, part: PartOfJob, voice: FliteVoice, tally: Tally): Promise<void> => {
+const reportPart = async (loop: SoundLoop, part: PartOfJob, worker: Worker, tally: Tally): Promise<void> => {
   for (const entry of part.entries) {
-    const { said, givenUp, offeredWrong } = await report(loop, part, entry, voice)
+    const { said, givenUp, offeredWrong } = await report(loop, part, entry, worker)
     tally.entries += 1
     tally.turns += said.length
     if (entry.fact.kind === "resistance" && !givenUp) tally.dutiful += 1
     if (givenUp) tally.givenUp += 1
     if (offeredWrong) tally.offeredWrong += 1
     const settled = settledFacts(loop.state)
-    if (!givenUp && !settled.some((fact) => isSame(fact, entry.fact))) tally.lost.push(`${voice}: ${said.join(" / ")}`)
+    if (!givenUp && !settled.some((fact) => isSame(fact, entry.fact)))
+      tally.lost.push(`${worker.voice}: ${said.join(" / ")}`)
   }
 }
 
@@ -101,7 +108,7 @@ const runJobs = async (ear: LoopEar, count: number, noise: string): Promise<Tall
     const part = entriesOfJob(seededRandom(job + 1))
     const voice = voices[job % voices.length]!
     const loop = await openLoop(ear, noise, job)
-    await reportPart(loop, part, voice, tally)
+    await reportPart(loop, part, { voice, habits: newHabits() }, tally)
     const wrong = settledFacts(loop.state).filter((fact) => !isMeant(fact, part))
     tally.wrong.push(...wrong.map((fact) => `${voice}, ${part.name}: ${JSON.stringify(fact)}`))
   }
@@ -116,7 +123,8 @@ export const runSampleJob = async (noises: readonly string[]): Promise<void> => 
     for (const [seed, voice] of voicesAsked().entries()) {
       const tally = emptyTally()
       const loop = await openLoop(opened.value, noise, seed)
-      for (const part of bakeryParts()) await reportPart(loop, part, voice, tally)
+      const habits = newHabits()
+      for (const part of bakeryParts()) await reportPart(loop, part, { voice, habits }, tally)
       const isOfJob = (fact: RecordedFact) => bakeryParts().some((part) => isMeant(fact, part))
       tally.wrong.push(...settledFacts(loop.state).flatMap((fact) => (isOfJob(fact) ? [] : [JSON.stringify(fact)])))
       show(noise, voice, tally)

@@ -15,12 +15,47 @@ export interface LastTurn {
   gotIt: boolean
 }
 
-/** Words to say, or null once he believes that the entry is down. */
-export const nextWords = (state: DialogueState, last: LastTurn, part: PartOfJob, entry: SpokenEntry): string | null => {
+/** What the app has told him on this job, and he keeps to from then on. */
+export interface Habits {
+  /** He answers in more words than a yes or a no. */
+  inMoreWords: boolean
+  /** He says "zero" in readings. */
+  saysZero: boolean
+}
+
+export const newHabits = (): Habits => ({ inMoreWords: false, saysZero: false })
+
+/** Words to say, or null once he believes that the entry is down. What he was told changes his habits. */
+export const nextWords = (moment: Moment): string | null => {
+  const { last, habits } = moment
+  const heard = last.words.join(" ")
+  habits.inMoreWords ||= heard.includes("In this noise say")
+  habits.saysZero ||= heard.includes("Say zero for nought")
+  const words = answerTo(moment)
+  return words === null ? null : inHabit(words, habits, moment.entry)
+}
+
+export interface Moment {
+  state: DialogueState
+  last: LastTurn
+  part: PartOfJob
+  entry: SpokenEntry
+  habits: Habits
+}
+
+/** The words as he says them by now. */
+export const inHabit = (words: string, habits: Habits, { fact }: SpokenEntry): string => {
+  const isShort = words === "yes" || words === "no"
+  if (habits.inMoreWords && isShort) return inMoreWords[words]!
+  return habits.saysZero && fact.kind === "resistance" ? words.replaceAll("nought", "zero") : words
+}
+
+const answerTo = ({ state, last, part, entry }: Moment): string | null => {
   const silent = last.words.length === 0 && !last.gotIt
-  if (silent || last.words.join().startsWith("Say that again")) return otherwise(last.said)
-  if (state.readBack) return afterReadBack(state, last, part, entry)
+  const isNotTaken = /^Say that again|To go there, say go to/.test(last.words.join(" "))
+  if (silent || isNotTaken) return otherwise(last.said)
   if (state.question) return afterQuestion(state, part, entry)
+  if (state.readBack) return afterReadBack(state, last, part, entry)
   if (yeses.includes(last.said) && last.gotIt) return null
   return entry.full
 }
@@ -57,11 +92,27 @@ const afterReadBack = (state: DialogueState, last: LastTurn, part: PartOfJob, en
   return back.needsYes ? "yes" : null
 }
 
+const digitWords = ["oh", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"]
+
+/** "nineteen metres" as "one nine metres"; the value as it is where it is no whole number. */
+const byDigits = ({ fact, bare }: SpokenEntry): string => {
+  const unit = { length: " metres", distance: " mil" }[fact.kind as string]
+  if (unit === undefined || !Number.isInteger(fact.value)) return bare
+  return [...String(fact.value)].map((digit) => digitWords[Number(digit)]).join(" ") + unit
+}
+
+/** Whether the app asked for digits, or offered two values in digits. */
+const isInDigits = (words: string): boolean => {
+  if (words.includes("digit by digit")) return true
+  const [, first] = /Was that ([a-z ]+), or /.exec(words) ?? []
+  return first?.split(" ").every((word) => digitWords.includes(word)) === true
+}
+
 const afterQuestion = (state: DialogueState, part: PartOfJob, entry: SpokenEntry) => {
-  const { kind, item, candidates } = state.question!
+  const { kind, item, candidates, words } = state.question!
   if (kind === "service") return part.name
   if (candidates.length === 1) return isMeant(candidates[0]!, part) ? "yes" : "no"
-  if (kind === entry.fact.kind && item === part.item) return entry.bare
+  if (kind === entry.fact.kind && item === part.item) return isInDigits(words) ? byDigits(entry) : entry.bare
   return entry.full
 }
 

@@ -1,0 +1,18 @@
+/**
+ * Whether a sentence repairs what waits for a yes to the very same: "make that ninety" after "Ninety metres. Is that it?".
+ * Whatever he said, he did not agree; so the value was misheard once more, and is taken back.
+ */
+import type { Heard } from "../facts/Heard"
+import type { Interpretation } from "../facts/Interpretation"
+import type { DialogueState } from "./DialogueState"
+
+export const isRepairToSame = (
+  { question, readBack, record }: DialogueState,
+  { facts, ask, command }: Interpretation,
+  heard: Heard,
+): boolean => {
+  if (!ask || ask.candidates || heard.margin === null || facts.length > 0 || command) return false
+  if (question) return question.candidates.length === 1 && question.kind === ask.kind
+  const main = readBack?.needsYes && record.entries.find((held) => held.entry === readBack.main)
+  return main ? main.fact.kind === ask.kind : false
+}
