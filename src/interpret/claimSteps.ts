@@ -36,8 +36,10 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
     asked !== step
   )
     return []
+  if (hasTag(island, "ofClamp") && asked !== step && !isClampWork(utterance, island)) return []
   if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
+  if (doubtful && isOfRoom(utterance, island)) return []
   if (doubtful) return claimIsolation(utterance, island, doubtful)
   if (island.rule === "steps.powerBack") return utterance.isClear ? [claimLiveAgain(island)] : []
   if (island.rule === "steps.endBack") return [claimEndBack(island, asked)]
@@ -47,6 +49,11 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
   if (island.rule === "steps.done") return claimDone(utterance, island, asked)
   return []
 }
+
+/** "cleaned, clamped, tagged": beside work on the clamp a tag is its label; beside an isolator it is none. */
+const isClampWork = (utterance: Utterance, { from }: Island): boolean =>
+  utterance.islands.some((one) => one.to <= from && /^(clamp_fitted|pipe_cleaned)$/.test(tagValue(one, "step") ?? "")) &&
+  !utterance.islands.some((one) => one.rule === "steps.isolatedOnly")
 
 /** "clamp and label both on": the thing before the "and" shares the verb. */
 function withPartner(utterance: Utterance, island: Island): Claim[] {
@@ -99,6 +106,13 @@ function claimIsolation(utterance: Utterance, island: Island, step: Step): Claim
   const doubt = { candidates: [step], because: "it was not said to be proved dead" }
   return [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false, doubt }]
 }
+
+/** "the cupboard's padlocked": what is locked is no circuit. */
+const isOfRoom = ({ words }: Utterance, { from }: Island): boolean =>
+  /^(padlocked|locked)/.test(words[from]!) &&
+  /^(cupboard|door|gate|room|box|cabinet|hatch|shed|garage|cellar|yard|site)('s)?$/.test(
+    words[from - 1] === "is" || words[from - 1] === "was" ? (words[from - 2] ?? "") : (words[from - 1] ?? ""),
+  )
 
 /** "power back on": whether what was proved dead still is. */
 function claimLiveAgain({ from, to }: Island): Claim {
@@ -181,6 +195,10 @@ function isLoose(text: string, asked: Step): boolean {
     disconnected: ["one_end_disconnected"],
     labelled: ["label_fitted"],
     tight: ["clamp_fitted", "connected_to_met"],
+    "nipped up": ["clamp_fitted", "connected_to_met"],
+    "tightened up": ["clamp_fitted", "connected_to_met"],
+    torqued: ["clamp_fitted", "connected_to_met"],
+    "torqued up": ["clamp_fitted", "connected_to_met"],
     landed: ["connected_to_met"],
     terminated: ["connected_to_met"],
     proved: ["isolated_proved_dead"],

@@ -11,9 +11,10 @@ export function claimSupply(utterance: Utterance, context: Context): Claim[] {
   const claims: Claim[] = []
   if ((utterance.grammars & unnumbered) === 0) return claims
   for (const island of utterance.islands) {
-    if (island.rule === "arrangement.arrangement") claims.push(...claimArrangement(island, context))
+    if (island.rule === "arrangement.arrangement") claims.push(...claimArrangement(utterance, island, context))
+    if (island.rule === "arrangement.noEarth") claims.push(...doubtNoEarth(utterance, island))
     if (island.rule === "arrangement.doubtful") claims.push(...doubtArrangement(utterance, island, context))
-    if (island.rule === "supply.polarity") claims.push(claimPolarity(island))
+    if (island.rule === "supply.polarity") claims.push(claimPolarity(utterance, island))
     if (island.rule === "survey.survey")
       claims.push({ kind: "survey", value: tagValue(island, "survey")!, ...base(island) })
   }
@@ -22,7 +23,10 @@ export function claimSupply(utterance: Utterance, context: Context): Claim[] {
 
 const base = (island: Island) => ({ from: island.from, to: island.to, isBare: false })
 
-function claimArrangement(island: Island, context: Context): Claim[] {
+function claimArrangement(utterance: Utterance, island: Island, context: Context): Claim[] {
+  // "just a rod" may be anything's rod, unless it was asked or stands beside "no earth from the street".
+  const isBeside = hasTag(island, "withoutEarth") && utterance.islands.some((one) => one.rule === "arrangement.noEarth")
+  if (hasTag(island, "withoutEarth") && !isBeside && context.asked !== "earthing_arrangement") return []
   const isAsked = context.asked === "earthing_arrangement"
   if ((hasTag(island, "asked") || island.doubt > 0) && !isAsked) return []
   return [{ kind: "earthing_arrangement", value: tagValue(island, "value")!, ...base(island) }]
@@ -35,8 +39,17 @@ function doubtArrangement(utterance: Utterance, island: Island, context: Context
   return [{ kind: "earthing_arrangement", value: null, ...base(island), doubt }]
 }
 
-const claimPolarity = (island: Island): Claim => ({
-  kind: "polarity",
-  value: tagValue(island, "value")!,
-  ...base(island),
-})
+/** Without an earth from the supplier there is a rod, or there is none at all: which of them is asked. */
+function doubtNoEarth(utterance: Utterance, island: Island): Claim[] {
+  if (utterance.islands.some((one) => one.rule === "arrangement.arrangement")) return []
+  const doubt = { candidates: ["TT"], because: "what there is in its place was not said" }
+  return [{ kind: "earthing_arrangement", value: null, ...base(island), doubt }]
+}
+
+/** "I've swapped line and neutral" may be the fault or its cure; of somebody else it is the fault. */
+function claimPolarity({ words }: Utterance, island: Island): Claim {
+  const claim: Claim = { kind: "polarity", value: tagValue(island, "value")!, ...base(island) }
+  const isOwn = /^(i|i've|we|we've|just|have|now)$/.test(words[island.from - 1] ?? "")
+  if (!hasTag(island, "byWhom") || !(isOwn || /^(back|again)$/.test(words[island.to] ?? ""))) return claim
+  return { ...claim, doubt: { candidates: ["correct", "reversed"], because: "it may have been put right" } }
+}

@@ -26,7 +26,8 @@ export function gluedPieces(word: string, book: WordBook): string[] | null {
     // The longest piece first: "sixteen" and not "six".
     for (let end = rest.length; end > 1; end -= 1) {
       const piece = rest.slice(0, end)
-      const behind = isPiece(piece) ? (end === rest.length ? [] : split(rest.slice(end))) : null
+      const isAlike = book.soundAlikes.beforeUnit.get(piece)?.trust === "sure" && rest.startsWith("hundred", end)
+      const behind = isPiece(piece) || isAlike ? (end === rest.length ? [] : split(rest.slice(end))) : null
       if (behind) return [piece, ...behind]
     }
     return null

@@ -105,6 +105,7 @@ export const islandRules: readonly string[] = [
   "steps.powerBack",
   "steps.nulledAlone",
   "arrangement.doubtful",
+  "arrangement.noEarth",
   "quantity.same",
   "size.tailsAlone",
   "supply.fuseAlone",

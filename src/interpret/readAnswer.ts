@@ -54,7 +54,7 @@ function kindsOf(utterance: Utterance): ReadonlySet<AnswerKind> | null {
     kinds.add(isReason ? "reason" : isHum ? "hum" : kind!)
   }
   // "no no, you're right": the no is of what was feared.
-  if (/^(no )+you're (quite |dead )?right\b/.test(utterance.words.join(" "))) kinds.delete("deny")
+  if (/^(no )+(you're (quite |dead )?right|no (that's|it's) (quite |dead |all )?(right|correct|spot on))\b/.test(utterance.words.join(" "))) kinds.delete("deny")
   // "undo that, wrong pipe" gives its reason; no other answer has one.
   if (kinds.delete("reason") && !kinds.has("undo")) return null
   // "uh huh, yes": beside a yes a hum is one too.

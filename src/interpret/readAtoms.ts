@@ -51,7 +51,7 @@ export function readAtoms({ tokens, words, entries }: WordsRead, book: WordBook)
     return atom
   })
   if (!isAny && !mayCount) return null
-  joinTorn(atoms, tokens, words)
+  joinTorn(atoms, tokens, words, book)
   if (hasPoint) {
     readPoints(atoms, tokens, words, book)
     readBesidePoint(atoms, tokens, words, book)
@@ -90,14 +90,26 @@ function heardAtom(meaning: Meaning, at: number, book: WordBook, isDoubtful: boo
   return number && { ...atomOf(number, meaning.meant, at), isDoubtful }
 }
 
+/** "for teen", "sick steen": what is written for a digit, before an ending that is whole. */
+function alikeAtom(word: string, at: number, book: WordBook): Atom | null {
+  const meaning = book.soundAlikes.beforeUnit.get(word)
+  return meaning ? heardAtom(meaning, at, book, false) : null
+}
+
 /** "fif teen", "six ty" and "four teen" are one word each. */
-function joinTorn(atoms: (Atom | null)[], tokens: readonly Token[], words: readonly string[]): void {
+function joinTorn(
+  atoms: (Atom | null)[],
+  tokens: readonly Token[],
+  words: readonly string[],
+  book: WordBook,
+): void {
   for (let at = 0; at + 1 < atoms.length; at += 1) {
-    const head = atoms[at]
     const tail = atoms[at + 1]
-    if (!head || tail?.role !== "tail" || isEdgeGap(tokens[at]!.after)) continue
+    if (tail?.role !== "tail" || isEdgeGap(tokens[at]!.after)) continue
+    const isTeen = /^s?teen/.test(words[at + 1]!)
+    const head = atoms[at] ?? (isTeen ? alikeAtom(words[at]!, at, book) : null)
+    if (!head) continue
     if (words[at + 1] === "tea" || !(head.role === "stub" || (head.role === "digit" && head.value > 2))) continue
-    const isTeen = words[at + 1]!.startsWith("teen")
     atoms[at] = {
       ...head,
       role: isTeen ? "teen" : "ty",
@@ -173,12 +185,20 @@ function readBeforeUnit(
     const isCounted =
       atoms[at + 1]?.role === "hundred" ||
       (next === "and" && words[at + 2] === "a" && atoms[at + 3]?.role === "half") ||
-      (isUnit(next, book) && !["m", "a", "k", "own", "home"].includes(next))
+      (isUnit(next, book) && !["m", "a", "k", "own", "home"].includes(next)) ||
+      isRestOfHundred(atoms, words, at)
     // Behind a number it may be its last digit or a small word: "twenty to metres".
     if (isCounted && words[at - 1] !== "a")
       atoms[at] = heardAtom(meaning, at, book, meaning.trust !== "sure" || !!before)
   }
 }
+
+/** "won hundred and ate off the meter": behind a hundred and before a place only a number can stand. */
+const isRestOfHundred = (atoms: readonly (Atom | null)[], words: readonly string[], at: number): boolean =>
+  words[at - 1] === "and" &&
+  atoms[at - 2]?.role === "hundred" &&
+  !/^(to|too|for|free|tae)$/.test(words[at]!) &&
+  /^(off|from|past|above|below)$/.test(words[at + 1]!)
 
 const isPoint = /^(point|\d*\.)$/
 const isUnit = (word: string, book: WordBook) =>

@@ -142,9 +142,27 @@ function readFromFigure(row: AtomRow, at: number): NumberReading | null {
         doubt: { candidates: lostPoint(text).filter((value) => value < 1), because: "the point was not heard" },
       })
   }
+  const torn = readGluedDigits(row, at)
+  if (torn) return torn
   const { text, shape, lead, hasThousandsComma, doubt } = readFigure(atom.text)
   const whole = reading(at, atom.to, text, { shape, lead, hasThousandsComma, doubt, spoken: false })
   return readFromHalf(row, whole)
+}
+
+/** "0.0four": an engine turned half of a decimal into figures, and the digits in words are glued to it. */
+function readGluedDigits(row: AtomRow, at: number): NumberReading | null {
+  const { text, to } = row.atoms[at]!
+  if (!/^\d+\.\d+$/.test(text) || row.tokens[to - 1]!.after !== "none") return null
+  let end = to
+  let digits = ""
+  for (let next = row.atoms[end]; next && /^(digit|zero|softZero)$/.test(next.role); next = row.atoms[end]) {
+    digits += String(next.value)
+    end = next.to
+    if (row.tokens[end - 1]!.after !== "none") break
+  }
+  if (digits === "") return null
+  const figure = readFigure(text + digits)
+  return reading(at, end, figure.text, { ...figure, spoken: false })
 }
 
 /** "0 .05", "0. 05" and "0.0 5" are one number that a space got into. */
@@ -208,7 +226,7 @@ function readStub(row: AtomRow, at: number): NumberReading {
 /** "50 teen", "6 tea": the ending fits neither way. */
 function readWithTail(head: NumberReading, tail: Atom): NumberReading {
   const base = head.value >= 20 && head.value % 10 === 0 ? head.value / 10 : head.value
-  const candidates = tail.text.startsWith("teen") ? [base + 10, base * 10] : [base + 10]
+  const candidates = /^s?teen/.test(tail.text) ? [base + 10, base * 10] : [base + 10]
   return reading(head.from, tail.to, head.text, {
     shape: "none",
     doubt: { candidates, because: "the end of the number was not heard" },

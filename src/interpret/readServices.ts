@@ -68,7 +68,7 @@ function placeBehind({ to }: Mention, { words, tokens, islands }: Utterance): nu
 /** A clause that names a part and nothing else of weight takes it up. */
 function isPick({ utterance, clauses, claims, context }: Site, mention: Mention): boolean {
   const isIntent = (from: number, to: number) =>
-    /^(let's|i'll|we'll|going to|next is|next up|doing)$/.test(utterance.words.slice(from, to).join(" "))
+    /^(let's|i'll|we'll|going to|next is|next up|doing|starting)$/.test(utterance.words.slice(from, to).join(" "))
   const marks = repairMarks(utterance)
   const guards = utterance.islands.filter(
     (one) =>
@@ -101,7 +101,7 @@ function isMovingOn({ from, to }: Mention, { utterance, clauses }: Pick<Site, "u
   const first = clauses.clause.indexOf(clauses.clause[from]!)
   const lead = utterance.words.slice(first, from).join(" ")
   return (
-    to === utterance.words.length && /^(and |then |now |right )*(on to|onto|over to|moving (on )?to)( the)?$/.test(lead)
+    to === utterance.words.length && /^(and |then |now |right )*(on to|onto|over to|moving (on )?to|(starting|start|beginning|kicking off) (with|on|at))( the)?$/.test(lead)
   )
 }
 
