@@ -11,10 +11,12 @@ import { foreignSubject } from "./foreignSubject"
 import { bitsOf } from "./GrammarBits"
 import {
   isDictating,
+  isDoneBySomebody,
   isDuty,
   isJudgement,
   isNextWork,
   isNoCondition,
+  isOfOtherField,
   isOfSupply,
   isOutdone,
   isPast,
@@ -26,9 +28,11 @@ import {
   beginsAsking,
   hasOwnSubject,
   isChatter,
+  isContradicted,
   isElsewhere,
   isLeftOpen,
   isMarred,
+  isOfSwitch,
   isSmallBetween,
   isStrangelyDone,
   isSupposed,
@@ -81,12 +85,16 @@ class Guards {
       if (this.hasException(claim))
         return this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")
     }
-    if (this.isElsewhere || this.isConditional(claim))
-      return this.found("guards.condition").some((one) => isPromised(one, this.utterance))
-        ? null
-        : this.onlyAsked(claim, "somebody else may have said so")
+    if (this.isElsewhere || this.isConditional(claim)) return this.judgeHearsay(claim)
     if (this.isQuestion(claim)) return this.onlyAsked(claim, "that sounded like a question")
     return claim.kind === "step_done" ? this.judgeStep(claim) : this.judgeValue(claim)
+  }
+
+  private judgeHearsay(claim: Claim): Claim | null {
+    if (isContradicted(claim, this.utterance)) return this.doubt(claim, "two arrangements were said")
+    return this.found("guards.condition").some((one) => isPromised(one, this.utterance))
+      ? null
+      : this.onlyAsked(claim, "somebody else may have said so")
   }
 
   private judgeStep(claim: Claim): Claim | null {
@@ -99,7 +107,11 @@ class Guards {
 
   private judgeValue(claim: Claim): Claim | null {
     if (this.talk.length > 0 && this.isVerdict(claim)) return null
-    const foreign = isOfSupply(claim, this.utterance) ? null : foreignSubject(claim, this.utterance, this.clauses)
+    if (isOfSwitch(claim, this.utterance)) return this.onlyAsked(claim, "that is of a switch")
+    const foreign =
+      isOfSupply(claim, this.utterance) || isDoneBySomebody(claim, this.utterance)
+        ? null
+        : foreignSubject(claim, this.utterance, this.clauses)
     if (foreign === "object") return null
     const isRead = claim.kind === "resistance" && typeof claim.value === "number" && claim.value < 1
     if (foreign === "kind" || (foreign && isRead)) return this.doubt(claim, "that was said of something else")
@@ -150,7 +162,7 @@ class Guards {
         (one) =>
           this.inSame("clause", claim, one) &&
           !isJudgement(one, this.utterance) &&
-          !(claim.qualifier === ">" && /^(the )?(limit|max|most)/.test(this.textOf(one))),
+          !(claim.qualifier === ">" && /^(the )?(limit|max|most|tops|it goes|only goes)/.test(this.textOf(one))),
       ) ||
       this.found("guards.condition").some(
         (one) =>
@@ -282,7 +294,9 @@ class Guards {
       /prob|maybe|perhaps|think|suppose|guess|could|sure|know|should/.test(this.textOf(one)),
     )
     const isHedged = [...this.found("guards.hedge"), ...loose].some(
-      (one) => this.inSame("clause", claim, one) || leadsIn(one, claim, this.utterance, this.clauses),
+      (one) =>
+        !isOfOtherField(one, claim, this.utterance) &&
+        (this.inSame("clause", claim, one) || leadsIn(one, claim, this.utterance, this.clauses)),
     )
     if (isHedged) return this.doubt(claim, "that was not sure")
     const mayRound = claim.kind === "length" || claim.kind === "distance"

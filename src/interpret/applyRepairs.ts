@@ -7,6 +7,7 @@ import { decideQuantity } from "./decideQuantity"
 import { bitsOf } from "./GrammarBits"
 import { isEdgeGap } from "./Token"
 import { type Island, tagValue, type Utterance } from "./Utterance"
+import { withoutPast } from "./withoutPast"
 
 const repairing = bitsOf("repairs", "answers", "guards")
 const noMarks: readonly Island[] = []
@@ -25,10 +26,18 @@ export function repairMarks(utterance: Utterance): readonly Island[] {
     if (/^(no|nope|nae|naw)$/.test(text)) return mayRepair(utterance, one)
     if (text === "make it" && /^i('d)?$/.test(utterance.words[one.from - 1] ?? "")) return false
     if (one.rule === "repairs.repair" || one.rule === "repairs.no") return true
-    if (one.rule === "answers.deny") return /^(no|nope|nah|wrong|not right|that's wrong|negative)\b/.test(text)
+    if (one.rule === "answers.deny")
+      return /^(no|nope|nah|wrong|not right|that's wrong|negative)\b/.test(text) || isAfterthought(utterance, one, text)
     return one.rule === "answers.undo" && wipes.test(text)
   })
 }
+
+/** "label's on… oh it's not, it's dropped": a clause of its own that takes back what was just told. */
+const isAfterthought = (utterance: Utterance, { from, to }: Island, text: string): boolean =>
+  /^(it's not|it isn't|it is not|it isnae|it's no)$/.test(text) &&
+  from > 0 &&
+  isEdgeGap(utterance.tokens[from - (utterance.words[from - 1] === "oh" ? 2 : 1)]?.after ?? "space") &&
+  (to >= utterance.tokens.length || isEdgeGap(utterance.tokens[to - 1]!.after))
 
 /** A bare no repairs before a pause or a value; before any other word it only says that something is not there. */
 function mayRepair(utterance: Utterance, island: Island): boolean {
@@ -51,7 +60,7 @@ const textOf = (utterance: Utterance, island: Island) => utterance.words.slice(i
 
 /** Claims after repairs, in order. */
 export function applyRepairs(claims: readonly Claim[], utterance: Utterance, isReadBack: boolean): readonly Claim[] {
-  let left: readonly Claim[] = claims
+  let left = withoutPast(claims, utterance)
   for (const mark of repairMarks(utterance))
     left =
       !isReadBack && /should (be|have)|(wants|needs) to be/.test(textOf(utterance, mark))
@@ -79,14 +88,32 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
     const moved = decideQuantity({ kind: last.kind, number, hasUnit: true, isAsked: true }, next.from, next.to)
     return claims.filter((one) => one !== last).map((one) => (one === next ? moved : one))
   }
+  if (isUnfinishedPlace(last, next, mark, utterance)) return claims.filter((one) => one !== last)
+  return repairOtherKind(claims, last, next, utterance, text)
+}
+
+const pause =
+  /^(sorry|wait|hang on|hold on|hang about|hold up|hang fire|actually|in fact|excuse me|pardon me|damn|oops|whoops|bugger)$/
+
+/** A repair between values of two kinds: one may stand for the other, or both may be meant. */
+function repairOtherKind(
+  claims: readonly Claim[],
+  last: Claim,
+  next: Claim,
+  utterance: Utterance,
+  text: string,
+): Claim[] {
   if (isOtherUnit(last, next) && !meansTheUnit.test(text)) return eitherOf(claims, last, next, utterance)
   if (last.kind === "field" || isOtherUnit(last, next)) return claims.filter((one) => one !== last)
   if (wipes.test(text)) return claims.map((one) => (one === last ? withdrawn(one) : one))
-  const isPause = /^(sorry|wait|hang on|hold on|actually|in fact|excuse me|pardon me|damn|oops|whoops|bugger)$/.test(
-    text,
-  )
-  return isPause ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
+  return pause.test(text) ? [...claims] : claims.map((one) => (one === last ? doubtful(one) : one))
 }
+
+/** "seven metres from the, no, seven hundred mil from the meter": the first was going to be the same distance. */
+const isUnfinishedPlace = (last: Claim, next: Claim, mark: Island, { words }: Utterance): boolean =>
+  next.kind === "distance" &&
+  last.kind === "length" &&
+  /^(off|from|past|above|below|to)( the)?$/.test(words.slice(last.to, mark.from).join(" "))
 
 /** What stood before the repair for the same field, and where that can be told for the same part, is gone. */
 function withoutReplaced(

@@ -120,7 +120,7 @@ export function assignSubjects(
   const isStrange = claims.some((claim) => followsStrangePart(claim, utterance))
   for (const claim of claims) {
     const mayBeGroup = maySpeakOfGroup(claim, utterance)
-    const named = namedEarth(claim, utterance)
+    const named = namedEarth(claim, utterance, mentions)
     if (!takesSubject(claim)) assigned.push(claim)
     else if (named && !postposed(claim, mentions, utterance)) assigned.push({ ...claim, subject: named })
     else if (mayBeGroup && takesMember(claim, utterance)) assigned.push(ofWhich(claim, []))
@@ -187,9 +187,14 @@ const ofWhich = (claim: Claim, candidates: readonly Item[], because = "it was no
 })
 
 /** "sixteen mil earth" is the earthing conductor; a bond is called so only with its part. */
-function namedEarth(claim: Claim, utterance: Utterance): Item | null {
+function namedEarth(claim: Claim, { words, tokens }: Utterance, mentions: readonly Mention[]): Item | null {
   if (claim.kind !== "conductor_csa") return null
-  return claim.to > 0 && utterance.words[claim.to - 1] === "earth" ? "earthing_conductor" : null
+  if (words[claim.to - 1] === "earth") return "earthing_conductor"
+  // "the earth's in sixteen", where no part was named that it could be the earth of.
+  const at = claim.from - 1
+  const opens = at === 0 || /^(the|main|and)$/.test(words[at - 1] ?? "") || (at > 0 && isEdgeGap(tokens[at - 1]!.after))
+  const isFree = mentions.length === 0 && words[at] === "earth's" && words[claim.from] === "in"
+  return isFree && opens ? "earthing_conductor" : null
 }
 
 function withCurrent(claim: Claim, { utterance, context, mayBeGroup, isStrange }: Around): Claim {

@@ -42,8 +42,13 @@ function isOfLength({ utterance, island }: Site): boolean {
   return isAfter && utterance.words[island.from - 1] === "of"
 }
 
+/** "earthing conductor's sixteen, tails twenty-five": in a row of what the supply has, only its size is meant. */
+const isOfEarthing = ({ utterance, island }: Site): boolean =>
+  utterance.islands.some((one) => one.rule === "parts.earthing" && one.to === island.from) &&
+  utterance.islands.some((one) => /^(size\.neutral|supply\.fuse|arrangement\.arrangement)$/.test(one.rule))
+
 /** "on this one", "the other one": no number. */
-function isPronoun({ utterance }: Site, number: NumberReading): boolean {
+export function isPronoun({ utterance }: Site, number: NumberReading): boolean {
   const isOne = number.to - number.from === 1 && utterance.words[number.from] === "one"
   return (
     isOne &&
@@ -69,6 +74,7 @@ export function claimBare(site: Site): Claim | null {
   if (isBeforePlace(site)) return measure(site, "distance", { hasUnit: false })
   if (!site.asked && (isSharedSize(site) || isContrasted(site)) && isSold(number.value))
     return measure(site, "conductor_csa", { hasUnit: false })
+  if (isOfEarthing(site) && isSold(number.value)) return measure(site, "conductor_csa", { hasUnit: false })
   if (isOfLength(site) && isSold(number.value)) return measure(site, "conductor_csa", { hasUnit: false })
   if (isMeasured(site.asked)) return measure(site, site.asked, { hasUnit: false })
   const isClock = /^(half|quarter)$/.test(site.utterance.words[number.from] ?? "") && number.doubt !== null

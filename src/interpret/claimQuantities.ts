@@ -6,7 +6,8 @@ import { claimCentimetres, claimDistance, claimImperial, claimLength } from "./c
 import { claimReading, claimSupplyReading, overRange } from "./claimReadings"
 import { claimMil, claimSize } from "./claimSizes"
 import { doubted, follows, measure, numberOf, type Site } from "./Site"
-import type { Utterance } from "./Utterance"
+import { isEdgeGap } from "./Token"
+import type { Island, Utterance } from "./Utterance"
 
 /** Claims of every phrase that holds a measure. */
 export function claimQuantities(utterance: Utterance, context: Context): Claim[] {
@@ -46,7 +47,7 @@ function claimOf(site: Site): Claim | null {
         ? doubted(site, "resistance", [], "nothing may be nought or over range")
         : null
     case "supply.fuse":
-      return measure(site, "fuse_rating", { hasUnit: true })
+      return measureFuse(site)
     case "supply.current":
       return claimCurrent(site)
     case "quantity.vague":
@@ -54,21 +55,51 @@ function claimOf(site: Site): Claim | null {
     case "quantity.lost":
       return claimLost(site)
     case "quantity.bare":
-      return claimBare(site)
+      return site.asked === "fuse_rating" ? measureFuse(site) : claimBare(site)
     default:
       return null
   }
 }
 
-/** Amps that nobody called a fuse: the fuse when it was asked, asked about when the rest is about the supply. */
+/**
+ * Amps that nobody called a fuse: the fuse when it was asked, when they stand by themselves in a row of what the supply
+ * has, and when nothing else was said at all. Beside other words of the supply they are asked about.
+ */
 function claimCurrent(site: Site): Claim | null {
-  if (site.asked === "fuse_rating" || follows(site, "supply.fuseAlone"))
-    return measure(site, "fuse_rating", { hasUnit: true })
-  const isSupply = site.utterance.islands.some((one) =>
-    /^(arrangement\.arr|size\.neutral|supply\.polarity$)/.test(one.rule),
-  )
+  const { utterance, island } = site
+  if (site.asked === "fuse_rating" || follows(site, "supply.fuseAlone")) return measureFuse(site)
   const value = numberOf(site)?.value
-  return isSupply && value !== undefined
-    ? doubted(site, "fuse_rating", [value], "it was not said what the amps are of")
-    : null
+  if (value === undefined) return null
+  const isSupply = utterance.islands.some((one) => /^(arrangement\.arr|size\.neutral|supply\.polarity$)/.test(one.rule))
+  const isUsual = usualAmps.has(value) && numberOf(site)?.doubt === null
+  const isAlone = utterance.islands.every((one) => mayStandBeside.test(one.rule)) && saysNoMore(utterance)
+  if (isUsual && (isAlone || (isSupply && isOwnClause(utterance, island)))) return measureFuse(site)
+  return isSupply ? doubted(site, "fuse_rating", [value], "it was not said what the amps are of") : null
+}
+
+/** Ratings that the fuse of a house's supply usually has, and that little else in it has. Common practice, no source. */
+const usualAmps: ReadonlySet<number> = new Set([60, 80, 100])
+const mayStandBeside = /^(supply\.current|quantity\.bare|repairs\.\w+|answers\.(deny|confirm))$/
+
+const saysNoMore = ({ leftovers, words }: Utterance): boolean =>
+  leftovers.every((one, at) => one === null || one === "skippable" || /^(it|it's|that's|and)$/.test(words[at]!))
+
+/** Whether nothing but small words stands beside the phrase between two pauses. */
+function isOwnClause({ tokens, leftovers }: Utterance, { from, to }: Island): boolean {
+  const isEnd = to === tokens.length || isEdgeGap(tokens[to - 1]!.after)
+  let first = from
+  while (first > 0 && !isEdgeGap(tokens[first - 1]!.after) && leftovers[first - 1] === "skippable") first -= 1
+  return isEnd && (first === 0 || isEdgeGap(tokens[first - 1]!.after))
+}
+
+/** Ratings of supplies with three phases. Common practice, no source. */
+const largeAmps: ReadonlySet<unknown> = new Set([125, 160, 200, 250, 315, 400])
+
+/** The fuse; a large one is usual where the supply is said to have three phases. */
+function measureFuse(site: Site): Claim | null {
+  const claim = measure(site, "fuse_rating", { hasUnit: true })
+  const isLarge = claim?.doubt && largeAmps.has(claim.value) && numberOf(site)?.doubt === null
+  if (!claim || !isLarge || !/\b(three|3) phase\b/.test(site.utterance.words.join(" "))) return claim
+  const { doubt: _, ...sure } = claim
+  return sure
 }

@@ -2,8 +2,9 @@
 import type { Qualifier } from "../facts/Quantity"
 import { reading } from "./AtomRow"
 import type { Claim } from "./Claim"
-import { claimBare } from "./claimBare"
+import { claimBare, isPronoun } from "./claimBare"
 import { isSold, shifted } from "./decideQuantity"
+import type { NumberReading } from "./NumberReading"
 import { doubted, measure, numberOf, type Site } from "./Site"
 import { hasTag, tagValue } from "./Utterance"
 
@@ -16,11 +17,16 @@ export function claimReading(site: Site): Claim | null {
   if (part) return measure(site, "resistance", { hasUnit: true, number: reading(island.from, island.to, part, {}) })
   if (isOnlyBound(site)) return null
   const number = hasTag(island, "one") ? reading(island.from, island.to, "1", {}) : numberOf(site)
-  if (!number) return null
+  if (!number || isPronoun(site, number)) return null
   const plus = tagValue(island, "plus")
   if (plus)
     return measure(site, "resistance", { hasUnit: true, number: { ...number, text: `${number.text}${plus.slice(1)}` } })
-  const unit = tagValue(island, "unit")
+  return claimOhms(site, number, tagValue(island, "unit"))
+}
+
+/** A reading of a plain number, with the unit that was said. */
+function claimOhms(site: Site, number: NumberReading, unit: string | undefined): Claim | null {
+  const { island } = site
   const isLimit = unit !== undefined && isLimitOfMeter(site)
   const qualifier = isLimit ? ">" : (tagValue(island, "qualifier") as Qualifier | undefined)
   if (unit === undefined && number.lead === null && (qualifier === undefined || site.asked === "distance"))
@@ -31,12 +37,21 @@ export function claimReading(site: Site): Claim | null {
     return doubted(site, "resistance", [shifted(number.text, -3), shifted(number.text, 6)], "milliohms or megohms")
   if (site.asked === "conductor_csa" && unit === "ohm" && isSold(number.value))
     return doubted(site, "conductor_csa", [number.value], "a size was asked and ohms came")
-  const claim = measure(site, "resistance", { hasUnit: unit !== undefined, number, shift: unit ? ohmShifts[unit]! : 0 })
+  const said =
+    unit === "megohm" && qualifier === ">" && isFullScale(number) ? { ...number, shape: "whole" as const } : number
+  const claim = measure(site, "resistance", {
+    hasUnit: unit !== undefined,
+    number: said,
+    shift: unit ? ohmShifts[unit]! : 0,
+  })
   if (!claim) return null
   if (qualifier && unit === undefined && number.lead !== "nought")
     return doubted(site, "resistance", [number.value, shifted(number.text, 3)], "the unit was not heard")
   return withQualifier(claim, qualifier)
 }
+
+/** "more than nine ninety-nine meg": the most that testers of insulation commonly show. Common practice, no source. */
+const isFullScale = ({ shape, value }: NumberReading): boolean => shape === "implied" && value === 999
 
 const withQualifier = (claim: Claim | null, qualifier: Qualifier | undefined): Claim | null =>
   claim && qualifier ? { ...claim, qualifier } : claim
@@ -50,7 +65,7 @@ const isOnlyBound = (site: Site): boolean =>
 
 /** "over range, and the limit's two hundred ohms": how much the meter can show. */
 export const isLimitOfMeter = ({ utterance, island }: Pick<Site, "utterance" | "island">): boolean =>
-  /\b(limit|limit's|max|maximum|most)( (is|it|shows|show|can|it'll|goes|to))*$/.test(
+  /\b(limit|limit's|max|maximum|most|tops out|maxes out|runs out|goes up|only goes|stops)( (is|it|shows|show|can|it'll|goes|to|at|up))*$/.test(
     utterance.words.slice(0, island.from).join(" "),
   ) && utterance.islands.some((one) => one.rule === "resistance.overRange" && one.to <= island.from)
 

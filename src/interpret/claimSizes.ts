@@ -29,6 +29,7 @@ export function claimMil(site: Site): Claim | null {
   if (asked === "conductor_csa" || asked === "neutral_csa") return measure(site, asked, { hasUnit: true })
   if (asked === "distance") return measure(site, "distance", { hasUnit: true })
   if (ofTails(site)) return measure(site, "neutral_csa", { hasUnit: true })
+  if (isAfterPlace(site) && number.value >= 40) return measure(site, "distance", { hasUnit: true })
   if (number.doubt) return measure(site, "conductor_csa", { hasUnit: true })
   if (besideBond(site)) return measure(site, "conductor_csa", { hasUnit: true })
   // Small sizes are sizes; a large one may as well be millimetres of distance.
@@ -53,6 +54,16 @@ function isUnparted({ utterance, island }: Site): boolean {
   const from = tails?.to ?? 0
   return !utterance.tokens.slice(from, island.from).some((token) => isEdgeGap(token.after))
 }
+
+/** "clamp to meter, two hundred and ten millimetres": the place was said first. */
+const isAfterPlace = ({ utterance, island }: Site): boolean =>
+  utterance.islands.some(
+    (one) =>
+      one.rule === "distance.place" &&
+      one.to === island.from &&
+      /^(to|from|off|past|above|below)$/.test(utterance.words[one.from]!) &&
+      utterance.islands.some((other) => other.to === one.from && tagValue(other, "thing") === "clamp"),
+  )
 
 /** "meter tails, twenty five mil": the last thing named is what the size is of. */
 function ofTails({ utterance, island }: Site): boolean {

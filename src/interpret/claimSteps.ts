@@ -29,14 +29,7 @@ export function claimSteps(utterance: Utterance, context: Context): Claim[] {
 function claimOf(utterance: Utterance, island: Island, context: Context): Claim[] {
   const step = tagValue(island, "step") as Step | undefined
   const asked = askedStep(context)
-  if (
-    hasTag(island, "ofDead") &&
-    !utterance.words.includes("dead") &&
-    !utterance.words.includes("she's") &&
-    asked !== step
-  )
-    return []
-  if (hasTag(island, "ofClamp") && asked !== step && !isClampWork(utterance, island)) return []
+  if (step && isOfElse(utterance, island, step, asked)) return []
   if (step) return isMeant(utterance, island) ? [...withPartner(utterance, island), claimStep(island, step, asked)] : []
   const doubtful = tagValue(island, "step?") as Step | undefined
   if (doubtful && isOfRoom(utterance, island)) return []
@@ -50,10 +43,20 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
   return []
 }
 
+/** A phrase that reports the step only beside other words, and a clamp that is the supplier's on the sheath. */
+function isOfElse(utterance: Utterance, island: Island, step: Step, asked: Step | null): boolean {
+  const { words } = utterance
+  if (step === "clamp_fitted" && words.includes("sheath")) return true
+  if (asked === step) return false
+  if (hasTag(island, "ofDead")) return !words.includes("dead") && !words.includes("she's")
+  return hasTag(island, "ofClamp") && !isClampWork(utterance, island)
+}
+
 /** "cleaned, clamped, tagged": beside work on the clamp a tag is its label; beside an isolator it is none. */
 const isClampWork = (utterance: Utterance, { from }: Island): boolean =>
-  utterance.islands.some((one) => one.to <= from && /^(clamp_fitted|pipe_cleaned)$/.test(tagValue(one, "step") ?? "")) &&
-  !utterance.islands.some((one) => one.rule === "steps.isolatedOnly")
+  utterance.islands.some(
+    (one) => one.to <= from && /^(clamp_fitted|pipe_cleaned)$/.test(tagValue(one, "step") ?? ""),
+  ) && !utterance.islands.some((one) => one.rule === "steps.isolatedOnly")
 
 /** "clamp and label both on": the thing before the "and" shares the verb. */
 function withPartner(utterance: Utterance, island: Island): Claim[] {
@@ -141,8 +144,8 @@ function claimProving(utterance: Utterance, island: Island): Claim {
 
 /** "leads were nought point four, they're nulled now": what is nulled was named before. */
 const isOfLeads = ({ islands, words }: Utterance, { from }: Island): boolean =>
-  /^(they're|they|are|were|now)$/.test(words[from - 1] ?? "") &&
-  islands.some((one) => one.to <= from && tagValue(one, "thing") === "leads")
+  /^(they're|they|are|were|now|yes|yeah|aye|yep)$/.test(words[from - 1] ?? "") &&
+  islands.some((one) => one.to <= from && (tagValue(one, "thing") === "leads" || one.rule === "steps.leadsNulled"))
 
 function claimNulled(utterance: Utterance, island: Island, asked: Step | null): Claim[] {
   const claim: Claim = { kind: "step_done", value: "leads_nulled", from: island.from, to: island.to, isBare: false }

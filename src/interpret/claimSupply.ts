@@ -50,6 +50,7 @@ function doubtNoEarth(utterance: Utterance, island: Island): Claim[] {
 function claimPolarity({ words }: Utterance, island: Island): Claim {
   const claim: Claim = { kind: "polarity", value: tagValue(island, "value")!, ...base(island) }
   const isOwn = /^(i|i've|we|we've|just|have|now)$/.test(words[island.from - 1] ?? "")
-  if (!hasTag(island, "byWhom") || !(isOwn || /^(back|again)$/.test(words[island.to] ?? ""))) return claim
-  return { ...claim, doubt: { candidates: ["correct", "reversed"], because: "it may have been put right" } }
+  const mayAsk = /^(have|has|had|did|who|who's|could|would|might|was|were)$/.test(words[0]!)
+  if (!hasTag(island, "byWhom") || !(isOwn || mayAsk || /^(back|again)$/.test(words[island.to] ?? ""))) return claim
+  return { ...claim, doubt: { candidates: ["correct", "reversed"], because: "whether it is so now was not said" } }
 }

@@ -11,13 +11,13 @@ import { trait } from "./wordTraits"
 
 /** Words that may follow a number without being what it counts. */
 const afterNumber = new Set(
-  "and on for to in at with then or so but please there now that from off as is it it's dead exactly all by off mate cheers ta aye yes yeah too which along across over under through up down back round around behind i we i'd".split(
+  "and on for to in at with then or so but please there now that from off as is it it's dead exactly all by off mate cheers ta aye yes yeah too which fatter thinner thicker bigger smaller heavier finer along running heading feeding leading going coming across over under through up down back round around behind i we i'd".split(
     " ",
   ),
 )
 /** Words that may lead up to a number. */
 const beforeNumber = new Set(
-  "minus about roughly say around at in exactly only still it's that's is was it that reading says got make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till are were stranded solid yellow not no probably perhaps maybe possibly".split(
+  "minus about roughly say around at in exactly only still it's that's is was it that reading says got rated be earth earth's make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till are were stranded solid yellow not no probably perhaps maybe possibly".split(
     " ",
   ),
 )
@@ -49,6 +49,7 @@ function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Co
   const isAsked = context.asked === claim.kind
   if (isSpokenReading(claim, utterance)) return hasStrangeUnit(claim, utterance) ? doubtful(claim) : claim
   if (isOfThing(claim, utterance)) return null
+  if (isOfStretch(claim, utterance)) return isAsked ? doubtful(claim) : null
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? doubtful(claim) : null
   if (isLabel(claim, utterance, isAsked)) return isAsked ? doubtful(claim) : null
   if (claim.isBare && hasLostUnit(utterance)) return doubtful(claim)
@@ -61,6 +62,10 @@ const isOfThing = ({ to }: Claim, { entries, tokens, traits }: Utterance): boole
   (traits & trait.object) !== 0 &&
   tokens[to - 1]!.after === "space" &&
   ((entries[to]?.traits ?? 0) & trait.object) !== 0
+
+/** "the first three metres": a stretch of the run and not its length. */
+const isOfStretch = ({ kind, from }: Claim, { words }: Utterance): boolean =>
+  kind === "length" && /^(first|last|next|other|final|initial|remaining|odd)$/.test(words[from - 1] ?? "")
 
 interface Setting {
   claim: Claim

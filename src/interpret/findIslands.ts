@@ -116,8 +116,15 @@ class IslandFinder {
       // "nought point nought two both times" counts readings, not what was read.
       case "quantity.foreign":
         if (words[phrase.to - 1] === "times") return !/^(both|all)$/.test(words[phrase.to - 2] ?? "")
+        // "a hundred percent" agrees.
+        if (/ ?(hundred|100) percent$/.test(words.slice(phrase.from, phrase.to).join(" "))) return phrase.to - phrase.from > 3
         // "ten all the way through" counts no ways.
         return !(words[phrase.to - 1] === "way" && words[phrase.to - 2] === "the")
+      // "a ten mil main bond": the main is the bond's and no pipe.
+      case "quantity.pipe":
+        return !(
+          words[phrase.to - 1] === "main" && /^(bond|bonds|bonding|earth|earthing)$/.test(words[phrase.to] ?? "")
+        )
       case "quantity.lost":
         return !numbers.some((one) => one.to === phrase.from)
       case "length.length":
@@ -150,6 +157,9 @@ class IslandFinder {
   /** A question begins its clause: "is the label on" asks, "that is the label on" tells. */
   private opensClause({ from }: Phrase): boolean {
     const { tokens, words, entries } = this.draft
+    // "ohms, which is a lot": goes on about what was said.
+    const behind = words.slice(from + 1, from + 3).join(" ")
+    if (words[from] === "which" && from > 0 && isRemark.test(behind)) return false
     for (let at = from - 1; at >= 0 && !isEdgeGap(tokens[at]!.after); at -= 1)
       if (!entries[at]!.isSkippable && !/^(and|but|or|hey|oh)$/.test(words[at]!)) return false
     return true
@@ -203,8 +213,19 @@ function skipsIn(entries: readonly WordEntry[]): number[] | null {
   return sums
 }
 
+/** What follows a "which" that asks nothing. */
+const isRemark =
+  /^(is|was|isn't|wasn't|seems|looks|makes|passes|means|i|we|will|would|should|ought)\b(?! (it|that|the|this|one|you)$)/
+
 /** Rules whose phrases count only where `isSensible` says so. */
-const lookedAt = new Set(["guards.question", "quantity.foreign", "quantity.lost", "length.length", "distance.distance"])
+const lookedAt = new Set([
+  "guards.question",
+  "quantity.foreign",
+  "quantity.pipe",
+  "quantity.lost",
+  "length.length",
+  "distance.distance",
+])
 const grammars = phraseRules.map(bitOfRule)
 /** Rules whose phrases need no second look. */
 const isPlain = phraseRules.map((rule, at) => at < islandRules.length && !lookedAt.has(rule))

@@ -22,6 +22,8 @@ export function gluedPieces(word: string, book: WordBook): string[] | null {
   if (word.length < leastLetters || !/^[a-z]+$/.test(word)) return null
   const isPiece = (one: string) =>
     isNumber(one, book) || (one.length > 2 && book.unitWords.has(one)) || partNames.has(one) || one === "ish"
+  const rounded = word.endsWith("ish") ? `${word.slice(0, -3)}e` : ""
+  if (isNumber(rounded, book)) return [rounded, "ish"]
   const split = (rest: string): string[] | null => {
     // The longest piece first: "sixteen" and not "six".
     for (let end = rest.length; end > 1; end -= 1) {

@@ -14,7 +14,7 @@ const old =
   /^((i )?thought|usually|normally|generally|typically|as a rule|as usual|till|until|used to|yesterday|last (time|year|year's|week)|previous|previously|the old|(the )?drawing says|the drawing|on paper|regs say|book says|(drawings?|plans?|spec|schedule|book|sheet) (has|have|had) (it|that|them))$/
 /** What is, set against what was: "but it's", "now it reads", "today I'm getting". */
 const anew =
-  /\b(but (it's|it|that's|this|actually|what's|what is)|(now|today|here) (it's|it|that's|i'm|i|we're|we|she's|reads|reading|getting)|it's now|my (tape|meter|tester) (says|reads|shows|has))\b/
+  /\b(but (it's|it|that's|this|actually|what's|what is)|(now|today|here) (it's|it|that's|i'm|i|we're|we|she's|reads|reading|getting)|it's now|my (tape|meter|tester) (says|reads|shows|has)|the new (one|bond|cable)('s| is))\b/
 
 /** "I thought it was six but it's ten", "till I cleaned it, now it's ten": only what was thought, or was, falls. */
 export const isOutdone = (island: Island, utterance: Utterance): boolean =>
@@ -88,3 +88,24 @@ export const isPast = (island: Island, utterance: Utterance): boolean =>
 /** "clamp's on and I'll do the label": the plan is about what comes next. */
 export const isNextWork = (island: Island, utterance: Utterance): boolean =>
   utterance.words[island.from - 1] === "and" && /^(i'll|we'll|then i|gonna|going to)$/.test(textOf(island, utterance))
+
+/** "some clown's swapped line and neutral": who did it is no owner of what is read. */
+export const isDoneBySomebody = ({ kind, from }: Claim, { words }: Utterance): boolean =>
+  kind === "polarity" && /^(swapped|reversed|crossed|transposed|flipped|switched)$/.test(words[from]!)
+
+const fieldNames: Partial<Record<Claim["kind"], RegExp>> = {
+  conductor_csa: /size|thick/,
+  length: /length|long/,
+  distance: /distance|far/,
+  resistance: /reading|resistance/,
+}
+
+/** "ten mil, don't know the length yet": the doubt is about something else. */
+export const isOfOtherField = (island: Island, claim: Claim, { words }: Utterance): boolean => {
+  const about =
+    /^(?:(?:the|its|what|how|what the|about the) ?)*(length|long|size|thick|distance|far|reading|resistance)\b/.exec(
+      words.slice(island.to, island.to + 4).join(" "),
+    )
+  const own = fieldNames[claim.kind]
+  return about !== null && own !== undefined && claim.to <= island.from && !own.test(about[1]!)
+}

@@ -14,8 +14,10 @@ import { askedStep, claimSteps } from "./claimSteps"
 import { claimSupply } from "./claimSupply"
 import { dropStrayNumbers } from "./dropStrayNumbers"
 import { bitsOf } from "./GrammarBits"
+import { hasNoFigure } from "./hasNoFigure"
 import { joinDigits } from "./joinDigits"
 import type { Language } from "./Language"
+import { readAfterTalk } from "./readAfterTalk"
 import { answersOnly, isYesNoAsked, readAbsence, readAnswer, readSkip } from "./readAnswer"
 import { readCommand } from "./readCommand"
 import { readNote } from "./readNote"
@@ -25,12 +27,14 @@ import { isTimeAsked, readTimeOfTest, readTimes } from "./readTimes"
 import { readUtterance } from "./readUtterance"
 import { repairReadBack } from "./repairReadBack"
 import { factOf, settleClaims } from "./settleClaims"
+import { shareAlso, shareRespectively } from "./shareOut"
 import { hasTag, taggedNumbers, tagValue, type Utterance } from "./Utterance"
 
 const nothing: Interpretation = { facts: [], ask: null, command: null }
 const notes = bitsOf("notes")
 const guards = bitsOf("guards")
 const commands = bitsOf("commands")
+const answersBit = bitsOf("answers")
 const answering = bitsOf("answers", "repairs", "guards")
 
 /** What the text says under the context. Never throws for any text that is not too long. */
@@ -58,6 +62,8 @@ export function interpretText(said: string, context: Context, language: Language
   if (skip) return skip
   const answers = (grammars & ~answering) === 0 ? answersOnly(utterance) : null
   if (answers && !isCorrection(utterance, context)) return withCount(readAnswer(answers, context), utterance)
+  const wish = (grammars & answersBit) !== 0 ? readAfterTalk(utterance) : null
+  if (wish) return wish
   return readFacts(utterance, context, language)
 }
 
@@ -115,7 +121,8 @@ function readFacts(utterance: Utterance, given: Context, language: Language): In
   const addressed = dropStrayNumbers(claims, utterance, clauses, asReadBack)
   const guarded = applyGuards(addressed, utterance, clauses, context)
   const repaired = applyRepairs(guarded, utterance, context.asked === "confirm")
-  const owned = assignSubjects(repaired, mentions, utterance, context)
+  const shared = shareRespectively(repaired, mentions, utterance)
+  const owned = (shared ?? shareAlso(assignSubjects(repaired, mentions, utterance, context), mentions, utterance))
     .map((claim) => forLeads(claim, utterance))
     .map((claim) => (mentions.length > 0 ? claim : withNearPart(claim, utterance, language)))
   const settled = settleClaims(owned, utterance, asReadBack)
@@ -179,6 +186,7 @@ function doubtOfAnswer(
     return { kind: "distance", because: "there was no number in it" }
   if (askedStep(context) && isNearStep(utterance))
     return { kind: "step_done", candidates: [askedStep(context)!], because: "a word may have been misheard" }
+  if (hasNoFigure(utterance, context)) return { kind: context.asked!, because: "there was no figure in it" }
   if (isUnreadable(utterance, context)) return { kind: context.asked!, because: "it could not be read" }
   const isDone = utterance.islands.some((one) => one.rule === "steps.done") && utterance.islands.length === 1
   if (

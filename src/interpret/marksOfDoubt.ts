@@ -29,9 +29,30 @@ export function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance):
 export const isStrangelyDone = ({ from }: Claim, { words, leftovers }: Utterance): boolean =>
   leftovers[from - 1] === "unknown" && /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")
 
-/** "nought point nought five or thereunder": a strange "or" behind a value may bound it. */
-export const isLeftOpen = ({ to }: Claim, { words, leftovers }: Utterance): boolean =>
-  words[to] === "or" && leftovers[to + 1] === "unknown"
+/** "nought point nought five or thereunder", "ten mil, could be six": what is behind a value bounds it or doubts it. */
+export const isLeftOpen = (claim: Claim, { words, leftovers, islands }: Utterance): boolean => {
+  const { to } = claim
+  if (words[to] === "or" && leftovers[to + 1] === "unknown") return true
+  const may = /^(or )?((could|might|may) (well )?(be|have been)|possibly|perhaps|maybe) /.exec(
+    words.slice(to, to + 5).join(" "),
+  )
+  if (!may) return false
+  const next = to + may[0].trim().split(" ").length
+  const own = islands.find((one) => one.from <= claim.from && claim.from < one.to)
+  const other = islands.find((one) => one.from >= next && one.from <= next + 1)
+  return other !== undefined && (other.rule === "quantity.bare" || other.rule === own?.rule)
+}
+
+/** "the network say TN-S but that's a combined cutout": what is told and what is seen do not agree. */
+export const isContradicted = ({ kind }: Claim, { islands }: Utterance): boolean =>
+  kind === "earthing_arrangement" && islands.some((one) => one.rule === "arrangement.doubtful")
+
+/** "main switch says a hundred amps": near the fuse, and not the fuse. */
+export const isOfSwitch = ({ kind, from }: Claim, { words }: Utterance): boolean =>
+  kind === "fuse_rating" &&
+  /\b(switch|isolator|breaker|board|panel|rcd)('s| is| says| reads| marked| rated)+( (a|at|the|only))*$/.test(
+    words.slice(0, from).join(" "),
+  )
 
 /** "is everything proved dead": a clause that begins with its verb asks. */
 export function beginsAsking(claim: Claim, { words }: Utterance, { clause }: Clauses): boolean {
@@ -46,8 +67,11 @@ export const isSmallBetween = (from: number, to: number, { leftovers }: Utteranc
   leftovers.slice(from, to).every((leftover) => leftover === "skippable" || leftover === "neutral")
 
 /** Talk of something else in the claim's clause, or anywhere beside a bare number. */
-export const isChatter = (claim: Claim, { leftovers }: Utterance, { clause }: Clauses): boolean =>
-  leftovers.some((leftover, at) => leftover === "chatter" && (claim.isBare || clause[at] === clause[claim.from]))
+export function isChatter(claim: Claim, { leftovers }: Utterance, { clause, segment }: Clauses): boolean {
+  // "padlock's on and the key's in my pocket": what only asks is not let pass for talk behind an "and".
+  const part = claim.doubt && claim.kind === "step_done" ? segment : clause
+  return leftovers.some((leftover, at) => leftover === "chatter" && (claim.isBare || part[at] === part[claim.from]))
+}
 
 /** "say the label's on": a clause that opens so supposes. */
 export function isSupposed(claim: Claim, { words }: Utterance, { clause }: Clauses): boolean {

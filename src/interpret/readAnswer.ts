@@ -30,10 +30,13 @@ const besideWish = new Set(
   ),
 )
 
+/** "have you got it right": a question that holds an answer's words. */
+const asksBack = /^(have|did|has|does|are) (you|we|it|that|i)$/
+
 /** Kinds of answer in the utterance, when it holds nothing else. */
 export function answersOnly(utterance: Utterance): ReadonlySet<AnswerKind> | null {
   if (!utterance.islands.every((one) => /^(answers|repairs|guards\.undone)/.test(one.rule))) return null
-  if (!utterance.isClear) return null
+  if (!utterance.isClear || asksBack.test(utterance.words.slice(0, 2).join(" "))) return null
   const kinds = kindsOf(utterance)
   if (!kinds) return null
   const mayStand = kinds.has("skip") || kinds.has("undo") ? besideWish : besideAnswer
@@ -54,7 +57,12 @@ function kindsOf(utterance: Utterance): ReadonlySet<AnswerKind> | null {
     kinds.add(isReason ? "reason" : isHum ? "hum" : kind!)
   }
   // "no no, you're right": the no is of what was feared.
-  if (/^(no )+(you're (quite |dead )?right|no (that's|it's) (quite |dead |all )?(right|correct|spot on))\b/.test(utterance.words.join(" "))) kinds.delete("deny")
+  if (
+    /^(no )+(you're (quite |dead )?right|no (that's|it's) (quite |dead |all )?(right|correct|spot on))\b/.test(
+      utterance.words.join(" "),
+    )
+  )
+    kinds.delete("deny")
   // "undo that, wrong pipe" gives its reason; no other answer has one.
   if (kinds.delete("reason") && !kinds.has("undo")) return null
   // "uh huh, yes": beside a yes a hum is one too.

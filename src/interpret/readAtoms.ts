@@ -97,12 +97,7 @@ function alikeAtom(word: string, at: number, book: WordBook): Atom | null {
 }
 
 /** "fif teen", "six ty" and "four teen" are one word each. */
-function joinTorn(
-  atoms: (Atom | null)[],
-  tokens: readonly Token[],
-  words: readonly string[],
-  book: WordBook,
-): void {
+function joinTorn(atoms: (Atom | null)[], tokens: readonly Token[], words: readonly string[], book: WordBook): void {
   for (let at = 0; at + 1 < atoms.length; at += 1) {
     const tail = atoms[at + 1]
     if (tail?.role !== "tail" || isEdgeGap(tokens[at]!.after)) continue
@@ -188,7 +183,9 @@ function readBeforeUnit(
       (isUnit(next, book) && !["m", "a", "k", "own", "home"].includes(next)) ||
       isRestOfHundred(atoms, words, at)
     // Behind a number it may be its last digit or a small word: "twenty to metres".
-    if (isCounted && words[at - 1] !== "a")
+    // "clamp to meter": of one meter there are not two.
+    const isPlace = /^(to|too|tae)$/.test(words[at]!) && /^met(er|re)$/.test(next)
+    if (isCounted && !isPlace && words[at - 1] !== "a")
       atoms[at] = heardAtom(meaning, at, book, meaning.trust !== "sure" || !!before)
   }
 }

@@ -101,7 +101,10 @@ function isMovingOn({ from, to }: Mention, { utterance, clauses }: Pick<Site, "u
   const first = clauses.clause.indexOf(clauses.clause[from]!)
   const lead = utterance.words.slice(first, from).join(" ")
   return (
-    to === utterance.words.length && /^(and |then |now |right )*(on to|onto|over to|moving (on )?to|(starting|start|beginning|kicking off) (with|on|at))( the)?$/.test(lead)
+    to === utterance.words.length &&
+    /^(and |then |now |right )*(on to|onto|over to|moving (on )?to|(starting|start|beginning|kicking off) (with|on|at))( the)?$/.test(
+      lead,
+    )
   )
 }
 

@@ -28,7 +28,7 @@ export function readTimes(utterance: Utterance, context: Context): Interpretatio
         : null
   const whole = read(lastAfterRepair(utterance))
   const found = whole?.facts.length ? whole : (fromFirstClause(utterance, read) ?? whole)
-  if (!found) return null
+  if (!found) return eitherOf(utterance, read)
   if (isUnsure(utterance) && found.facts.length > 0)
     return ask([String((found.facts[0] as { value: unknown }).value)], "that was not sure")
   return found
@@ -86,6 +86,22 @@ function fromFirstClause(
   if (islands.some((one) => one.to > end && /^(guards|repairs|answers)\./.test(one.rule))) return null
   const found = read(timeWords({ ...utterance, words: words.slice(0, end), tokens: tokens.slice(0, end) }))
   return found && found.facts.length > 0 ? found : null
+}
+
+/** "either Monday or Tuesday, she'll ring", "five years or ten": one of two, and nobody said which. */
+function eitherOf(
+  utterance: Utterance,
+  read: (words: readonly string[]) => Interpretation | null,
+): Interpretation | null {
+  const { tokens, words } = utterance
+  const end = tokens.findIndex((token) => isEdgeGap(token.after)) + 1 || words.length
+  const first = timeWords({ ...utterance, words: words.slice(0, end), tokens: tokens.slice(0, end) })
+  const from = first[0] === "either" ? 1 : 0
+  const or = first.indexOf("or")
+  if (or <= from) return null
+  const halves = [first.slice(from, or), first.slice(or + 1)].map(read)
+  const values = halves.flatMap((one) => one?.facts.map((fact) => String((fact as { value: unknown }).value)) ?? [])
+  return values.length > 0 ? ask(values, "two were said") : null
 }
 
 /** "half two, no, half three": only what follows the last repair counts. */

@@ -16,6 +16,7 @@ import type { Island, Utterance } from "./Utterance"
 /** Takes a text apart; `asked` lets the answers to one question count. */
 export function readUtterance(text: string, language: Language, asked = ""): Utterance {
   const { tokens, entries } = unglued(tokenise(text), language)
+  joinUnits(tokens, entries, language)
   const words = entries.map((entry) => entry.word)
   const atoms = readAtoms({ tokens, words, entries }, language.book)
   const numbers = atoms ? readNumbers({ atoms, tokens, words }) : []
@@ -38,6 +39,18 @@ function unglued(tokens: readonly Token[], { lexicon }: Language): { tokens: rea
     return pieces ? splitToken(token, pieces) : [token]
   })
   return { tokens: apart, entries: apart.map((token) => lexicon.of(token.text, token.isFigure)) }
+}
+
+/** "10. Mil. 6. Metres.": where a unit is a sentence of its own, the stop before it is only a pause of the engine's. */
+function joinUnits(tokens: readonly Token[], entries: readonly WordEntry[], { book }: Language): void {
+  for (let at = 0; at + 1 < tokens.length; at += 1) {
+    const token = tokens[at]!
+    if (token.after !== "stop" || !(token.isFigure || entries[at]!.number)) continue
+    // "10. 5. Metres." may be ten and a half.
+    if (at > 0 && (tokens[at - 1]!.isFigure || entries[at - 1]!.number)) continue
+    const isAlone = at + 2 === tokens.length || tokens[at + 1]!.after === "stop"
+    if (isAlone && book.unitWords.has(entries[at + 1]!.word)) token.after = "space"
+  }
 }
 
 function leftoversOf(
