@@ -117,7 +117,8 @@ class IslandFinder {
       case "quantity.foreign":
         if (words[phrase.to - 1] === "times") return !/^(both|all)$/.test(words[phrase.to - 2] ?? "")
         // "a hundred percent" agrees.
-        if (/ ?(hundred|100) percent$/.test(words.slice(phrase.from, phrase.to).join(" "))) return phrase.to - phrase.from > 3
+        if (/ ?(hundred|100) percent$/.test(words.slice(phrase.from, phrase.to).join(" ")))
+          return phrase.to - phrase.from > 3
         // "ten all the way through" counts no ways.
         return !(words[phrase.to - 1] === "way" && words[phrase.to - 2] === "the")
       // "a ten mil main bond": the main is the bond's and no pipe.

@@ -8,7 +8,9 @@ const textOf = (island: Island, utterance: Utterance) => utterance.words.slice(i
 /** "somebody's already put ten mil on" tells of work that is done; "somebody says" does not. */
 const isDoer = (island: Island, utterance: Utterance): boolean =>
   /^some(body|one)('s)?$/.test(textOf(island, utterance)) &&
-  /^(has|have|already|put|fitted|used)$/.test(utterance.words[island.to] ?? "")
+  /^(has|have|already|put|fitted|used|swapped|crossed|reversed|switched|flipped)$/.test(
+    utterance.words[island.to] ?? "",
+  )
 
 const old =
   /^((i )?thought|usually|normally|generally|typically|as a rule|as usual|till|until|used to|yesterday|last (time|year|year's|week)|previous|previously|the old|(the )?drawing says|the drawing|on paper|regs say|book says|(drawings?|plans?|spec|schedule|book|sheet) (has|have|had) (it|that|them))$/
