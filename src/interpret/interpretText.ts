@@ -34,7 +34,6 @@ const nothing: Interpretation = { facts: [], ask: null, command: null }
 const notes = bitsOf("notes")
 const guards = bitsOf("guards")
 const commands = bitsOf("commands")
-const answersBit = bitsOf("answers")
 const answering = bitsOf("answers", "repairs", "guards")
 
 /** What the text says under the context. Never throws for any text that is not too long. */
@@ -62,9 +61,7 @@ export function interpretText(said: string, context: Context, language: Language
   if (skip) return skip
   const answers = (grammars & ~answering) === 0 ? answersOnly(utterance) : null
   if (answers && !isCorrection(utterance, context)) return withCount(readAnswer(answers, context), utterance)
-  const wish = (grammars & answersBit) !== 0 ? readAfterTalk(utterance) : null
-  if (wish) return wish
-  return readFacts(utterance, context, language)
+  return readAfterTalk(utterance) ?? readFacts(utterance, context, language)
 }
 
 /** The measured field that a bare number would belong to. */
