@@ -33,7 +33,12 @@ export interface ReadBack {
   /** The one that a bare "no" or "make that …" is about. */
   main: string
   needsYes: boolean
+  /** The question that stood when something else was heard, and is put again where that is denied. */
+  interrupted?: Interrupted
 }
+
+/** A question as it stood. */
+export type Interrupted = Pick<DialogueState, "question" | "doubt" | "spelled">
 
 /** What is being heard and said, kept for the screen. */
 export interface LastHeard {

@@ -8,6 +8,9 @@ import type { Turn } from "./Turn"
 
 const whichPart = "Which part is that? Say water, gas, oil, steel, or earthing conductor."
 
+/** Said where the same question is put once more. */
+export const howToLeave = "To leave it, say skip."
+
 /** `lead` is said before the question and again with it. */
 interface Way {
   lead?: string

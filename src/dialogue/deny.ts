@@ -3,10 +3,11 @@ import type { RecordedFact } from "../facts/Fact"
 import { isMeasured } from "../interpret/Claim"
 import { awaitingYes, heldIn } from "../record/holding"
 import type { Held } from "../record/JobRecord"
-import { askFor } from "./askFor"
+import { askFor, howToLeave } from "./askFor"
 import type { OpenQuestion } from "./DialogueState"
 import { hintAtZero } from "./hints"
 import { isRepaired } from "./isDenied"
+import { takeUpAgain } from "./keepQuestion"
 import { stopReading } from "./readAloud"
 import { sayFacts } from "./sayFacts"
 import { settle } from "./settle"
@@ -31,16 +32,20 @@ export const askAfresh = (turn: Turn, { kind, item, candidates }: OpenQuestion, 
   )
 }
 
-/** An arrangement that an ear made of something else: what waited before it is what the worker wants to answer. */
+/** An arrangement or a step that an ear made of something else: what waited before it is what the worker wants to answer. */
 const isStray = (turn: Turn, fact: RecordedFact): boolean =>
-  fact.kind === "earthing_arrangement" && turn.heard?.margin != null && awaitingYes(turn.state.record).length > 0
+  ["earthing_arrangement", "step_done"].includes(fact.kind) &&
+  turn.heard?.margin != null &&
+  awaitingYes(turn.state.record).length > 0
 
 /** Takes entries back as wrong, and asks for the one value that was among them. `isAgain`: it came wrong before. */
 export const takeBack = (turn: Turn, entries: readonly string[], isAgain = false): void => {
+  const interrupted = turn.state.readBack?.interrupted
   const gone = withdraw(turn, entries, "denied")
   turn.set({ readBack: null })
   turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}${sayBack(turn, gone)}`)
   speakWritten(turn)
+  if (takeUpAgain(turn, interrupted)) return
   const [value, ...more] = gone.filter((held) => held.fact.kind !== "service")
   if (value && more.length === 0) {
     const { fact, item, needsYes } = value
@@ -78,7 +83,7 @@ const denyQuestion = (turn: Turn, question: OpenQuestion): void => {
   }
   if (first || !isValue) return turn.say("Left as it is.")
   askFor(turn, question.kind, question.item, { byDigits: spelled === slotNamed(question.kind, question.item) })
-  turn.say("To leave it, say skip.")
+  turn.say(howToLeave)
 }
 
 export const deny = (turn: Turn): void => {

@@ -2,15 +2,27 @@
  * Hints for a worker whose words go under in noise. Each is given once in a sitting, when the same trouble comes for the
  * second time, and nothing is accepted more easily for it.
  */
+import type { RecordedFact } from "../facts/Fact"
+import { sureMargin } from "../facts/Heard"
 import type { Troubles } from "./DialogueState"
 import type { Turn } from "./Turn"
 
-/** Counts one more, and tells whether it is the time for the hint. */
-const isSecond = (turn: Turn, trouble: keyof Troubles): boolean => {
+/** After readings that were read back and that an ear was in doubt of. */
+export const hintAfterReadings = (turn: Turn, facts: readonly RecordedFact[]): void => {
+  const readings = facts.filter((fact) => fact.kind === "resistance").map((fact) => fact.value)
+  const isInDoubt = turn.heard?.margin != null && turn.heard.margin < sureMargin
+  if (isInDoubt && readings.length > 0) hintAtZero(turn, "resistance", readings)
+}
+
+/** What brings the hint. */
+const enough = 2
+
+/** Counts one more, or what weighs as much as two, and tells whether it is the time for the hint. */
+const isEnough = (turn: Turn, trouble: keyof Troubles, weight = 1): boolean => {
   const { troubles } = turn.state
-  const count = troubles[trouble] + 1
-  turn.set({ troubles: { ...troubles, [trouble]: count } })
-  return count === 2
+  const before = troubles[trouble]
+  turn.set({ troubles: { ...troubles, [trouble]: before + weight } })
+  return before < enough && before + weight >= enough
 }
 
 /**
@@ -18,8 +30,11 @@ const isSecond = (turn: Turn, trouble: keyof Troubles): boolean => {
  * ear half hears, an end that accepts would be worse than one that denies.
  */
 export const hintAtMoreWords = (turn: Turn): void => {
-  if (isSecond(turn, "faintAnswers")) turn.say("In this noise say yes that's right, or no that's wrong.")
+  if (isEnough(turn, "faintAnswers")) turn.say("In this noise say yes that's right, or no that's wrong.")
 }
+
+/** Two nines and more are what is made of "nought point nought …": no bond reads so. */
+const nines = /9.*9/
 
 /**
  * After a reading that was in doubt and may have been, or was taken for, one with a nine: of some voices "nought" is heard
@@ -28,6 +43,7 @@ export const hintAtMoreWords = (turn: Turn): void => {
 export const hintAtZero = (turn: Turn, kind: string, values: readonly unknown[]): void => {
   const { heard } = turn
   const mayBeNought = values.length === 0 || values.some((value) => String(value).includes("9"))
-  if (kind !== "resistance" || !mayBeNought || heard?.margin == null || /\bzero\b/.test(heard.text)) return
-  if (isSecond(turn, "readings")) turn.say("Say zero for nought.")
+  if (kind !== "resistance" || !mayBeNought || heard?.margin == null || /\bzero point\b/.test(heard.text)) return
+  const isTelling = values.length > 0 && values.every((value) => nines.test(String(value)))
+  if (isEnough(turn, "readings", isTelling ? enough : 1)) turn.say("Say zero for nought.")
 }

@@ -7,12 +7,12 @@ import type { Interpretation } from "../facts/Interpretation"
 import type { DialogueState } from "./DialogueState"
 
 export const isRepairToSame = (
-  { question, readBack, record }: DialogueState,
+  { question, readBack }: DialogueState,
   { facts, ask, command }: Interpretation,
   heard: Heard,
-): boolean => {
-  if (!ask || ask.candidates || heard.margin === null || facts.length > 0 || command) return false
-  if (question) return question.candidates.length === 1 && question.kind === ask.kind
-  const main = readBack?.needsYes && record.entries.find((held) => held.entry === readBack.main)
-  return main ? main.fact.kind === ask.kind : false
-}
+): boolean =>
+  ask?.isSameAgain === true &&
+  heard.margin !== null &&
+  facts.length === 0 &&
+  command === null &&
+  (question !== null || readBack?.needsYes === true)

@@ -3,7 +3,8 @@ import type { RecordedFact } from "../facts/Fact"
 import { sayItem } from "../interpret/sayItem"
 import { sayKind } from "../interpret/sayKind"
 import { capital } from "./capital"
-import type { DialogueState } from "./DialogueState"
+import type { DialogueState, Interrupted } from "./DialogueState"
+import { isUncertain } from "./needsYes"
 import { ownQuestion } from "./ownQuestion"
 import { askWaiting } from "./speak"
 import type { Turn } from "./Turn"
@@ -15,6 +16,23 @@ export const askAgain = (turn: Turn, { question, doubt, readBack }: DialogueStat
     turn.set({ question, doubt })
     turn.say(question.words)
   } else if (readBack?.needsYes) askWaiting(turn, "Still open.")
+}
+
+/** What was heard in place of an answer and waits for a yes: where it is denied, the question is put again. */
+export const keepInterrupted = (turn: Turn, facts: readonly RecordedFact[], asked: Interrupted): void => {
+  const { readBack } = turn.state
+  const { question } = asked
+  if (!question || !readBack?.needsYes || !isUncertain(turn.heard)) return
+  if (facts.some((fact) => fact.kind === question.kind)) return
+  turn.set({ readBack: { ...readBack, interrupted: asked } })
+}
+
+/** Puts it again; false where none was interrupted. */
+export const takeUpAgain = (turn: Turn, asked: Interrupted | undefined): boolean => {
+  if (!asked?.question) return false
+  turn.set(asked)
+  turn.say(asked.question.words)
+  return true
 }
 
 /**

@@ -11,6 +11,7 @@ import { sayItem } from "../interpret/sayItem"
 import { sayKind } from "../interpret/sayKind"
 import { sayStep } from "../interpret/sayStep"
 import { itemOf } from "../record/slotOf"
+import { howToLeave } from "./askFor"
 import { candidatesOf } from "./candidatesOf"
 import { capital } from "./capital"
 import { hintAtZero } from "./hints"
@@ -72,6 +73,12 @@ const isWorthSpelling = (turn: Turn, kind: string, item: Item | null, offered: r
   return isAgain && turn.heard?.margin != null && offered.length !== 1 && canBeSpelled(kind, offered[0]?.value)
 }
 
+/** Once more the same question, and nothing yet that could be offered: the worker may want to go on. */
+const isStuck = (turn: Turn, kind: string, item: Item | null, candidates: readonly RecordedFact[]): boolean => {
+  const { question, doubt } = turn.before
+  return candidates.length === 0 && doubt?.kind === kind && question?.kind === kind && question.item === item
+}
+
 /** What the doubt may have been, and how it is asked; remembers whether the answer will be in digits. */
 const offer = (turn: Turn, ask: Ask, item: Item | null): { candidates: readonly RecordedFact[]; words: string } => {
   const candidates = candidatesOf(ask, item)
@@ -96,11 +103,12 @@ export const raiseDoubt = (turn: Turn, ask: Ask, heard: readonly string[], facts
   const item = over ?? (ofSupply.has(ask.kind) ? "supply" : partOf(turn, facts))
   if (item !== "supply" && item !== over) turn.set({ item })
   const { candidates, words } = offer(turn, ask, item)
-  const { values, ...asked } = ask
+  const { values, isSameAgain: _, ...asked } = ask
   if (values) keepHomeless(turn, values, heard)
   turn.add({ type: "asked", ask: asked, ...(item && { item }), ...(heard[0] && { heard: heard[0] }) })
   turn.sound("sayAgain")
   turn.say(words)
+  if (isStuck(turn, ask.kind, item, candidates)) turn.say(howToLeave)
   hintAtZero(
     turn,
     ask.kind,

@@ -6,6 +6,7 @@ import { isBond } from "../facts/Item"
 import { awaitingYes } from "../record/holding"
 import { cautionsFor } from "./cautions"
 import type { ReadBack } from "./DialogueState"
+import { hintAfterReadings } from "./hints"
 import { askForPart } from "./homeless"
 import { sayFacts, withoutSubject } from "./sayFacts"
 import { entriesOf, freshWarnings, isReadByWarning, sayWarnings } from "./sayWarnings"
@@ -89,6 +90,7 @@ export const speakWritten = (turn: Turn): void => {
   const aloud = factsAloud(turn, plain).filter((fact) => !turn.isDoubted || fact.kind !== "service")
   if (aloud.length > 0 && isNews) turn.say(`${sayFacts(aloud)}${asks ? ` ${answerMe}` : ""}`)
   sayCautions(turn, written)
+  hintAfterReadings(turn, factsOf(turn, written))
   turn.challengeable.push(...written)
   const main = waiting.at(-1)?.entry ?? written.at(-1)
   const entries = [...turn.challengeable]

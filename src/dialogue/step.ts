@@ -22,7 +22,7 @@ import { hintAtMoreWords } from "./hints"
 import { adopt, askForPart, letGo } from "./homeless"
 import { isRepairToSame } from "./isRepairToSame"
 import { isSaidAgain } from "./isSaidAgain"
-import { askAgain, askOfPart, isWhereOf, sayDropped } from "./keepQuestion"
+import { askAgain, askOfPart, isWhereOf, keepInterrupted, sayDropped } from "./keepQuestion"
 import { keepWarning } from "./keepWarning"
 import { isOverdue } from "./loneWorker"
 import { isFaint } from "./needsYes"
@@ -112,9 +112,12 @@ const writeNotes = (turn: Turn, facts: readonly RecordedFact[], source: Source):
 /** Writes what was said of the job; what was asked before is told to be dropped, or put again with the part now named. */
 const writeSaid = (turn: Turn, facts: readonly RecordedFact[], source: Source, asked: DialogueState | null): void => {
   const isDoubted = turn.isDoubted
+  const { question } = turn.state
+  const { doubt, spelled } = turn.before
   if (!asked || isDoubted || !isWhereOf(asked, facts)) {
     if (asked) turn.aside = sayDropped(asked, facts)
-    return write(turn, facts, source, isDoubted)
+    write(turn, facts, source, isDoubted)
+    return keepInterrupted(turn, facts, { question, doubt, spelled })
   }
   write(turn, facts, source, true)
   askOfPart(turn, asked)

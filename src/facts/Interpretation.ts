@@ -24,6 +24,8 @@ export const Ask = z.object({
   kind: z.string(),
   candidates: z.array(z.union([z.number(), z.string()])).optional(),
   because: z.string(),
+  /** The value that was read back, said as a repair of itself: whatever was meant, it was not that. Never stored. */
+  isSameAgain: z.boolean().optional(),
   /** Where a part is asked for: what was plainly said and belongs to it, without a subject. It is never written as it is. */
   values: z.array(RecordedFact).optional(),
 })

@@ -21,9 +21,13 @@ export interface Habits {
   inMoreWords: boolean
   /** He says "zero" in readings. */
   saysZero: boolean
+  /** What he was asked for digit by digit, and goes on to say so. */
+  spells: SpokenEntry | null
+  /** What he said yes to and heard the sound for: whatever is asked after that, this is down. */
+  down: SpokenEntry | null
 }
 
-export const newHabits = (): Habits => ({ inMoreWords: false, saysZero: false })
+export const newHabits = (): Habits => ({ inMoreWords: false, saysZero: false, spells: null, down: null })
 
 /** Words to say, or null once he believes that the entry is down. What he was told changes his habits. */
 export const nextWords = (moment: Moment): string | null => {
@@ -31,6 +35,9 @@ export const nextWords = (moment: Moment): string | null => {
   const heard = last.words.join(" ")
   habits.inMoreWords ||= heard.includes("In this noise say")
   habits.saysZero ||= heard.includes("Say zero for nought")
+  if (isInDigits(heard)) habits.spells = moment.entry
+  const isOfThis = moment.state.record.entries.some((held) => held.accepted && isSame(held.fact, moment.entry.fact))
+  if (yeses.includes(last.said) && last.gotIt && isOfThis) habits.down = moment.entry
   const words = answerTo(moment)
   return words === null ? null : inHabit(words, habits, moment.entry)
 }
@@ -44,18 +51,21 @@ export interface Moment {
 }
 
 /** The words as he says them by now. */
-export const inHabit = (words: string, habits: Habits, { fact }: SpokenEntry): string => {
+export const inHabit = (words: string, habits: Habits, entry: SpokenEntry): string => {
   const isShort = words === "yes" || words === "no"
   if (habits.inMoreWords && isShort) return inMoreWords[words]!
-  return habits.saysZero && fact.kind === "resistance" ? words.replaceAll("nought", "zero") : words
+  if (habits.spells === entry && words === entry.repair) return `make that ${byDigits(entry)}`
+  return habits.saysZero && entry.fact.kind === "resistance" ? words.replaceAll("nought", "zero") : words
 }
 
-const answerTo = ({ state, last, part, entry }: Moment): string | null => {
+const answerTo = (moment: Moment): string | null => {
+  const { state, last, part, entry, habits } = moment
+  const isDown = habits.down === entry
   const silent = last.words.length === 0 && !last.gotIt
   const isNotTaken = /^Say that again|To go there, say go to/.test(last.words.join(" "))
   if (silent || isNotTaken) return otherwise(last.said)
-  if (state.question) return afterQuestion(state, part, entry)
-  if (state.readBack) return afterReadBack(state, last, part, entry)
+  if (state.question) return isDown ? null : afterQuestion(state, part, entry)
+  if (state.readBack) return afterReadBack(moment, isDown)
   if (yeses.includes(last.said) && last.gotIt) return null
   return entry.full
 }
@@ -77,7 +87,7 @@ const otherwise = (said: string): string => {
   return said.includes("nought") ? said.replaceAll("nought", "zero") : said.replaceAll("zero", "nought")
 }
 
-const afterReadBack = (state: DialogueState, last: LastTurn, part: PartOfJob, entry: SpokenEntry) => {
+const afterReadBack = ({ state, last, part, entry }: Moment, isDown: boolean) => {
   const back = state.readBack!
   const facts = back.entries.flatMap((id) => state.record.entries.find((held) => held.entry === id)?.fact ?? [])
   const wrong = facts.filter((fact) => !isMeant(fact, part))
@@ -88,7 +98,7 @@ const afterReadBack = (state: DialogueState, last: LastTurn, part: PartOfJob, en
   if (wrong.length > 0) return "no"
   // Another reading may still have waited; a yes is about that one.
   const isThis = facts.some((fact) => isSame(fact, entry.fact))
-  if (!isThis) return back.needsYes ? "yes" : entry.full
+  if (!isThis) return back.needsYes ? "yes" : isDown ? null : entry.full
   return back.needsYes ? "yes" : null
 }
 
