@@ -14,19 +14,30 @@ export interface Told {
   doubt: number
 }
 
+/** Most patterns go on in one way and are told in one way, which is kept beside the rest and looked at first. */
 interface Pattern {
-  next: Map<number, Pattern>
+  step: number
+  behind: Pattern | null
+  next: Map<number, Pattern> | null
   /** By rule and length. */
-  told: Map<number, Told>
+  key: number
+  known: Told | null
+  told: Map<number, Told> | null
 }
 
-/** Where a phrase stands, and what each place of its row is. */
-export interface PatternPlace {
+const emptyPattern = (): Pattern => ({ step: Number.NaN, behind: null, next: null, key: -1, known: null, told: null })
+
+/** What each place of an utterance is. */
+export interface PatternRow {
   classes: readonly PlaceClass[]
   numberEnds: readonly number[]
+  isEdge(at: number): boolean
+}
+
+/** Where a phrase stands in its row. */
+interface Span {
   from: number
   to: number
-  isEdge(at: number): boolean
 }
 
 /** More words than any utterance has. */
@@ -36,50 +47,76 @@ const longestPattern = 16
 const mostPatterns = 50_000
 
 export class PhraseMemo {
-  private root: Pattern = { next: new Map(), told: new Map() }
+  /** By the class that a phrase begins with. */
+  private roots: Array<Pattern | undefined> = []
   private size = 0
 
   /** What is known of the phrase; worked out by `tell` when it is not. Null when `tell` finds no such phrase. */
-  recall(rule: number, place: PatternPlace, tell: () => Match | null): Told | null {
-    const pattern = this.patternOf(place)
+  recall(rule: number, row: PatternRow, { from, to }: Span, tell: () => Match | null): Told | null {
+    const pattern = this.patternOf(row, from, to)
     if (!pattern) {
       const match = tell()
-      return match && toldOf(match, place.from)
+      return match && toldOf(match, from)
     }
-    const key = rule * longest + place.to - place.from
-    const known = pattern.told.get(key)
+    const key = rule * longest + to - from
+    const known = pattern.key === key ? pattern.known : pattern.told?.get(key)
     if (known) return known
     const match = tell()
     if (!match) return null
-    const told = toldOf(match, place.from)
-    pattern.told.set(key, told)
+    const told = toldOf(match, from)
+    if (pattern.known) {
+      pattern.told ??= new Map()
+      pattern.told.set(key, told)
+    } else {
+      pattern.key = key
+      pattern.known = told
+    }
     return told
   }
 
-  private patternOf({ classes, numberEnds, from, to, isEdge }: PatternPlace): Pattern | null {
-    let pattern = this.root
+  private patternOf({ classes, numberEnds, isEdge }: PatternRow, from: number, to: number): Pattern | null {
+    let pattern: Pattern | null = null
     let end = to
     for (let at = from; at < end; at += 1) {
       const { id, isSkippable } = classes[at]!
       if (isSkippable && end === to) while (end < classes.length && !isEdge(end)) end += 1
       if (end - from > longestPattern) return null
-      pattern = this.follow(pattern, id)
+      pattern = pattern ? this.follow(pattern, id) : this.begin(id)
       if (numberEnds[at]! > 0) pattern = this.follow(pattern, at - numberEnds[at]!)
     }
     return pattern
   }
 
-  private follow(pattern: Pattern, step: number): Pattern {
-    const known = pattern.next.get(step)
+  private begin(id: number): Pattern {
+    const known = this.roots[id]
     if (known) return known
-    const made = { next: new Map(), told: new Map() }
+    const made = this.make()
+    this.roots[id] = made
+    return made
+  }
+
+  private follow(pattern: Pattern, step: number): Pattern {
+    if (pattern.step === step) return pattern.behind!
+    const known = pattern.next?.get(step)
+    if (known) return known
+    const made = this.make()
+    if (pattern.behind) {
+      pattern.next ??= new Map()
+      pattern.next.set(step, made)
+    } else {
+      pattern.step = step
+      pattern.behind = made
+    }
+    return made
+  }
+
+  private make(): Pattern {
     this.size += 1
     if (this.size > mostPatterns) {
-      this.root = { next: new Map(), told: new Map() }
+      this.roots = []
       this.size = 0
     }
-    pattern.next.set(step, made)
-    return made
+    return emptyPattern()
   }
 }
 

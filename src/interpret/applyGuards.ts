@@ -52,7 +52,11 @@ export function applyGuards(
 ): Claim[] {
   if (claims.length === 0) return []
   const guards = new Guards(utterance, clauses, context)
-  const kept = claims.flatMap((claim) => guards.judge(claim) ?? [])
+  const kept: Claim[] = []
+  for (const claim of claims) {
+    const judged = guards.judge(claim)
+    if (judged) kept.push(judged)
+  }
   return kept.length < claims.length ? againstWish(kept, claims, utterance) : kept
 }
 

@@ -23,6 +23,8 @@ export interface Mention {
 }
 
 const parts = bitsOf("parts")
+/** Grammars whose phrases name a part that the rest may be said of. */
+const naming = bitsOf("parts", "resistance")
 const linkWords = new Set(["and", "the", "a", "plus", "both", "to", "on", "for", "also"])
 const postWords = new Set(["on", "for", "to", "onto", "of", "in", "at", "up", "the", "a", "my", "is", "it's", "that's"])
 const withoutSubject = new Set(["neutral_csa", "earthing_arrangement", "fuse_rating", "polarity", "field"])
@@ -30,7 +32,7 @@ const withoutSubject = new Set(["neutral_csa", "earthing_arrangement", "fuse_rat
 /** Parts named, without those that were denied or taken back. */
 export function readMentions(utterance: Utterance): Mention[] {
   const islands = utterance.islands.filter(
-    (one) => one.said.has("item") && !/^(guards\.absent|quantity\.same|commands)/.test(one.rule),
+    (one) => (one.grammar & naming) !== 0 && one.said.has("item") && one.rule !== "quantity.same",
   )
   if (islands.length === 0) return []
   const marks = repairMarks(utterance)

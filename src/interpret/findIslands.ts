@@ -29,9 +29,9 @@ export function findIslands(draft: Draft, language: Language, asked: string): Is
 
 class IslandFinder {
   /** End of the number that begins at a place, or 0. */
-  private readonly numberEnds: number[]
+  readonly numberEnds: number[]
   private readonly isInside: boolean[]
-  private readonly classes: readonly PlaceClass[]
+  readonly classes: readonly PlaceClass[]
   private session: { match(rule: string, at: number): readonly Match[] } | null = null
 
   constructor(
@@ -66,7 +66,7 @@ class IslandFinder {
     }
   }
 
-  private readonly isEdge = (at: number): boolean =>
+  readonly isEdge = (at: number): boolean =>
     at > 0 && at < this.isInside.length && isEdgeGap(this.draft.tokens[at - 1]!.after) && !this.isInside[at]
 
   private match(rule: string, at: number): readonly Match[] {
@@ -90,12 +90,13 @@ class IslandFinder {
   }
 
   /** The phrase as it was said, with its tags; null when the matcher does not find it. */
-  private told({ rule, from, to }: Phrase): Island | null {
+  private told(phrase: Phrase): Island | null {
+    const { rule, from, to } = phrase
     const name = phraseRules[rule]!
-    const { classes, numberEnds, isEdge } = this
     const told = this.language.memo.recall(
       rule,
-      { classes, numberEnds, from, to, isEdge },
+      this,
+      phrase,
       () => this.match(name, from).find((one) => one.end === to) ?? null,
     )
     return (
@@ -169,6 +170,8 @@ class IslandFinder {
   /** Of two phrases that score the same, the one whose rule stands first, or that the rule itself tells first. */
   private isEarlier(one: Phrase, other: Phrase): boolean {
     if (one.rule !== other.rule) return orderOf(one.rule) < orderOf(other.rule)
+    // "half an hour" is found by its word and by its number: one phrase, however it is read.
+    if (one.to === other.to) return false
     const ends = this.match(phraseRules[one.rule]!, one.from).map((match) => match.end)
     return ends.indexOf(one.to) < ends.indexOf(other.to)
   }

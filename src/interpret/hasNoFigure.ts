@@ -20,10 +20,18 @@ const steps = new RegExp(
 )
 const strands = new RegExp(`^(${lead}|a )*\\w+ (strand|strands|stranded|core|cores)( (stuff|one|cable|wire|copper))?$`)
 
+/** One of these is in every such answer. */
+const heads = new Set(
+  "high low long short far close thick thin big small tiny huge massive heavy light miles way distance run bit width length breadth span reach stride strides pace paces strand strands stranded core cores".split(
+    " ",
+  ),
+)
+
 /** Whether the words answer the open question for a measure without a figure that it could take. */
 export function hasNoFigure({ words, numbers }: Utterance, context: Context): boolean {
   const { asked } = context
   if (!isMeasured(asked) || words.length > 8) return false
+  if (!words.some((word) => heads.has(word))) return false
   const text = words.join(" ")
   if (asked === "conductor_csa" && strands.test(text)) return true
   return numbers.length === 0 && (vague.test(text) || body.test(text) || steps.test(text))

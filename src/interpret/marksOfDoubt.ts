@@ -29,9 +29,12 @@ export function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance):
 export const isStrangelyDone = ({ from }: Claim, { words, leftovers }: Utterance): boolean =>
   leftovers[from - 1] === "unknown" && /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")
 
+const opensDoubt = new Set(["or", "could", "might", "may", "possibly", "perhaps", "maybe"])
+
 /** "nought point nought five or thereunder", "ten mil, could be six": what is behind a value bounds it or doubts it. */
 export const isLeftOpen = (claim: Claim, { words, leftovers, islands }: Utterance): boolean => {
   const { to } = claim
+  if (!opensDoubt.has(words[to] ?? "")) return false
   if (words[to] === "or" && leftovers[to + 1] === "unknown") return true
   const may = /^(or )?((could|might|may) (well )?(be|have been)|possibly|perhaps|maybe) /.exec(
     words.slice(to, to + 5).join(" "),

@@ -3,9 +3,11 @@
  * in, get rid of it". Only what writes nothing or takes back is read so.
  */
 import type { Interpretation } from "../facts/Interpretation"
+import { bitsOf } from "./GrammarBits"
 import { isEdgeGap } from "./Token"
 import type { Utterance } from "./Utterance"
 
+const answers = bitsOf("answers")
 const repeats =
   /^(what did you say|say (that |it )?again|what was that|what was (that|the) last \w+|come again|repeat that|(i )?(missed|didn't catch) that)$/
 const wipes = /^(undo|scratch|delete|remove|wipe|cancel|bin|scrap|lose|get rid of|take|rub|scrub|strike)\b/
@@ -16,7 +18,14 @@ const unwanted =
 /** The wish, or null when the utterance does not end in one of its own. */
 export function readAfterTalk({ words, tokens, islands, numbers }: Utterance): Interpretation | null {
   const last = islands.at(-1)
-  if (!last || !/^answers\.(repeat|undo)$/.test(last.rule) || last.to !== words.length || last.from === 0) return null
+  if (
+    !last ||
+    last.grammar !== answers ||
+    !/^answers\.(repeat|undo)$/.test(last.rule) ||
+    last.to !== words.length ||
+    last.from === 0
+  )
+    return null
   if (!isEdgeGap(tokens[last.from - 1]!.after) || numbers.length > 1 || islands.some((one) => isValue.test(one.rule)))
     return null
   const text = words.slice(last.from, last.to).join(" ")

@@ -41,6 +41,7 @@ const faceMarks = /\b(past|to|half|quarter|o'clock|am|pm|noon|midday|morning|aft
 
 /** "tested at ten past four": the time of the test, told unasked. A bare number may be anything and is none. */
 export function readTimeOfTest(utterance: Utterance, context: Context): Interpretation | null {
+  if (!utterance.words.includes("at")) return null
   const text = utterance.words.join(" ")
   const lead = testedAt.exec(text)
   if (!lead || !faceMarks.test(text.slice(lead[0].length))) return null

@@ -96,7 +96,7 @@ function plainAt(text: string, at: number): Piece | null {
   if (!isFigure && !isLow(first) && !isCapital(first)) return null
   const isKind = isFigure ? isDigit : isLow
   let end = at + 1
-  while (isKind(text.charCodeAt(end))) end += 1
+  while (isKind(text.charCodeAt(end)) || (!isFigure && isInnerApostrophe(text, end))) end += 1
   if (isFigure && brokenEnd(text, end) !== null) return null
   if (!isEndOf(text, end) && (isFigure || end - at === 1 || !isPauseMark(text, end))) return null
   const found = isCapital(first) ? text.slice(at, end).toLowerCase() : text.slice(at, end)
@@ -116,9 +116,12 @@ function brokenEnd(text: string, end: number): number | null {
   return after > end + 3 ? after : null
 }
 
+/** The one of "it's". */
+const isInnerApostrophe = (text: string, at: number) => text.charCodeAt(at) === 39 && isLow(text.charCodeAt(at + 1))
 const isEndOf = (text: string, at: number) => at === text.length || isSpace(text, at)
-/** A comma or a full stop that ends the word before it; one before a figure may belong to that. */
+/** A comma, a full stop or a hyphen that ends the word before it; one before a figure may belong to that. */
 const isPauseMark = (text: string, at: number) =>
+  (text.charCodeAt(at) === 45 && isLow(text.charCodeAt(at + 1))) ||
   (text.charCodeAt(at) === 44 && !isDigit(text.charCodeAt(at + 1))) ||
   (text.charCodeAt(at) === 46 && isEndOf(text, at + 1))
 
