@@ -23,7 +23,7 @@ import { signOff } from "./signOff"
 import { askWaiting, speakWritten } from "./speak"
 import { startOver } from "./startOver"
 import type { Turn } from "./Turn"
-import { answerWarnings, withdraw } from "./withdraw"
+import { answerWarnings, withdraw, withSameValue } from "./withdraw"
 import { withSubject } from "./withSubject"
 import { writeFacts } from "./writeFacts"
 
@@ -116,7 +116,7 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
   turn.mustBeAnswered = isUncertain(heard) || (isOfEar && wrong?.needsYes === true)
   // Where a proposal was repaired, what stood before it was not said to be wrong.
   const isOfProposal = turn.state.question?.candidates.length === 1
-  if (wrong && !isOfProposal) withdraw(turn, [wrong.entry], "denied")
+  if (wrong && !isOfProposal) withdraw(turn, withSameValue(turn, [wrong.entry]), "denied")
   turn.set({
     question: null,
     doubt: null,

@@ -1,7 +1,7 @@
 /** A no: to what was read back, or to a question. What was wrong is taken back aloud and asked for once more. */
 import type { RecordedFact } from "../facts/Fact"
 import { isMeasured } from "../interpret/Claim"
-import { awaitingYes, heldIn } from "../record/holding"
+import { allHeld, awaitingYes, heldIn } from "../record/holding"
 import type { Held } from "../record/JobRecord"
 import { askFor, howToLeave } from "./askFor"
 import type { OpenQuestion } from "./DialogueState"
@@ -14,7 +14,7 @@ import { settle } from "./settle"
 import { askWaiting, speakWritten } from "./speak"
 import { haveDigits, slotNamed } from "./spelling"
 import type { Turn } from "./Turn"
-import { withdraw } from "./withdraw"
+import { withdraw, withSameValue } from "./withdraw"
 
 /** What holds again where these entries were: nothing is put back in silence. */
 export const sayBack = (turn: Turn, gone: readonly Held[]): string => {
@@ -41,7 +41,8 @@ const isStray = (turn: Turn, fact: RecordedFact): boolean =>
 /** Takes entries back as wrong, and asks for the one value that was among them. `isAgain`: it came wrong before. */
 export const takeBack = (turn: Turn, entries: readonly string[], isAgain = false): void => {
   const interrupted = turn.state.readBack?.interrupted
-  const gone = withdraw(turn, entries, "denied")
+  const all = withdraw(turn, withSameValue(turn, entries), "denied")
+  const gone = all.filter((held) => entries.includes(held.entry))
   turn.set({ readBack: null })
   turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}${sayBack(turn, gone)}`)
   speakWritten(turn)
@@ -66,6 +67,21 @@ export const takeBackMain = (turn: Turn): void => {
   takeBack(turn, [main], true)
 }
 
+/** A part that came up with the doubt itself and has nothing else on record: it may have been misheard with the value. */
+const partOnlyOf = ({ state, heard }: Turn, { item, heard: from }: OpenQuestion): Held | undefined => {
+  if (heard?.margin == null) return undefined
+  const [only, ...more] = allHeld(state.record).filter((held) => held.item === item)
+  const isOfDoubt = only?.origin.by === "voice" && from.includes(only.origin.heard.at(-1) ?? "")
+  return more.length === 0 && only?.fact.kind === "service" && isOfDoubt ? only : undefined
+}
+
+/** What he is at is not known then, so that nothing is asked: he names the part with what he says again. */
+const takeBackPart = (turn: Turn, { entry, fact }: Held): void => {
+  withdraw(turn, [entry], "denied")
+  turn.set({ readBack: null })
+  turn.say(`Taken back. ${sayFacts([fact])}`)
+}
+
 /** A question for a value never ends in silence: what still stands is taken back, or it is asked once more. */
 const denyQuestion = (turn: Turn, question: OpenQuestion): void => {
   const { doubt, readBack, refused, spelled } = turn.state
@@ -76,6 +92,8 @@ const denyQuestion = (turn: Turn, question: OpenQuestion): void => {
     return takeBackMain(turn)
   }
   turn.set({ question: null, doubt: null, refused: [...refused, ...question.candidates] })
+  const part = first && doubt ? partOnlyOf(turn, question) : undefined
+  if (part) return takeBackPart(turn, part)
   if (first && doubt) {
     // What was read back before the doubt was not what the no is about.
     settle(turn)

@@ -1,5 +1,5 @@
 /**
- * Whether a sentence repairs what waits for a yes to the very same: "make that ninety" after "Ninety metres. Is that it?".
+ * Whether a sentence repairs what was read back to the very same: "make that ninety" after "Ninety metres.".
  * Whatever he said, he did not agree; so the value was misheard once more, and is taken back.
  */
 import type { Heard } from "../facts/Heard"
@@ -15,4 +15,4 @@ export const isRepairToSame = (
   heard.margin !== null &&
   facts.length === 0 &&
   command === null &&
-  (question !== null || readBack?.needsYes === true)
+  (question !== null || readBack !== null)

@@ -17,6 +17,7 @@ import type { DialogueState, FaintAnswer } from "./DialogueState"
 import { deny, takeBackMain } from "./deny"
 import type { Effect } from "./Effect"
 import { echoOf } from "./echoOf"
+import { faintAnswer } from "./faintAnswer"
 import { isOfGasSmell, sayGasSmell } from "./gasSmell"
 import { hintAtMoreWords } from "./hints"
 import { adopt, askForPart, letGo } from "./homeless"
@@ -25,7 +26,6 @@ import { isSaidAgain } from "./isSaidAgain"
 import { askAgain, askOfPart, isWhereOf, keepInterrupted, sayDropped } from "./keepQuestion"
 import { keepWarning } from "./keepWarning"
 import { isOverdue } from "./loneWorker"
-import { isFaint } from "./needsYes"
 import { ownQuestion } from "./ownQuestion"
 import { nextMissing } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
@@ -168,21 +168,6 @@ const onGasSmell = (turn: Turn, heard: Heard): void => {
   turn.add({ type: "heard", heard })
   showLife(turn)
   sayGasSmell(turn)
-}
-
-/**
- * A yes, a no or the name of a part, and nothing else, that may have been anything. One that was heard just before, too
- * faintly as well, adds to it: the same mistake twice running is so much the less likely.
- */
-const faintAnswer = (reading: Interpretation, heard: Heard, { faint, unheard }: DialogueState): FaintAnswer | null => {
-  const [only, ...others] = reading.facts
-  if (!only || others.length > 0 || reading.ask || reading.command || heard.margin == null) return null
-  const said = only.kind === "service" ? only.value : only.kind
-  if (only.kind !== "service" && said !== "confirm" && said !== "deny") return null
-  // Where nobody hears the question, what comes next would be put under the part before.
-  if (only.kind === "service" && unheard) return null
-  const margin = heard.margin + (faint?.said === said ? faint.margin : 0)
-  return isFaint(margin) ? { said, margin } : null
 }
 
 /**

@@ -5,7 +5,7 @@
 import type { Ask } from "../facts/Interpretation"
 import { sayFacts } from "./sayFacts"
 import type { Turn } from "./Turn"
-import { withdraw } from "./withdraw"
+import { withdraw, withSameValue } from "./withdraw"
 
 export const takeBackContested = (turn: Turn, ask: Ask): void => {
   const { readBack, question } = turn.state
@@ -13,7 +13,7 @@ export const takeBackContested = (turn: Turn, ask: Ask): void => {
   const fact = turn.fact(readBack.main)
   const { candidates = [] } = ask
   if (fact?.kind !== ask.kind || candidates.length === 0 || candidates.some((one) => one === fact.value)) return
-  const gone = withdraw(turn, [readBack.main], "denied")
+  const gone = withdraw(turn, withSameValue(turn, [readBack.main]), "denied").slice(-1)
   const entries = readBack.entries.filter((entry) => entry !== readBack.main)
   turn.set({ readBack: entries[0] ? { ...readBack, entries, main: entries[0] } : null })
   turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}`)

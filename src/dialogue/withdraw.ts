@@ -18,6 +18,19 @@ export const answerWarnings = (turn: Turn, entries: readonly string[], how: stri
   return due.some(({ warning }) => open.has(warning))
 }
 
+/**
+ * These and earlier ones of the same measured value in the same place that nobody said yes to: what is denied does not
+ * come back as what stood before.
+ */
+export const withSameValue = ({ state }: Turn, entries: readonly string[]): string[] => {
+  const denied = state.record.entries.filter((held) => entries.includes(held.entry))
+  const isSame = (held: Held) =>
+    "unit" in held.fact &&
+    (held.accepted === null || held.accepted === "not_challenged") &&
+    denied.some((one) => one.slot === held.slot && one.fact.value === held.fact.value)
+  return state.record.entries.filter((held) => entries.includes(held.entry) || isSame(held)).map((held) => held.entry)
+}
+
 /** Those of the entries that stood until now, oldest first. */
 export const withdraw = (turn: Turn, entries: readonly string[], because: NonNullable<Held["withdrawn"]>): Held[] => {
   const gone = turn.state.record.entries.filter((held) => entries.includes(held.entry) && held.withdrawn === null)
