@@ -1,6 +1,7 @@
 /**
  * Whether a sentence repairs what was read back to the very same: "make that ninety" after "Ninety metres.".
- * Whatever he said, he did not agree; so the value was misheard once more, and is taken back.
+ * Whatever he said, he did not agree; so the value was misheard once more, and is taken back. Where the
+ * same sound may have been another value, that one is put forward instead.
  */
 import type { Heard } from "../facts/Heard"
 import type { Interpretation } from "../facts/Interpretation"
@@ -12,6 +13,7 @@ export const isRepairToSame = (
   heard: Heard,
 ): boolean =>
   ask?.isSameAgain === true &&
+  ask.candidates === undefined &&
   heard.margin !== null &&
   facts.length === 0 &&
   command === null &&

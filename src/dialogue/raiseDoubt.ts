@@ -79,13 +79,20 @@ const isStuck = (turn: Turn, kind: string, item: Item | null, candidates: readon
   return candidates.length === 0 && doubt?.kind === kind && question?.kind === kind && question.item === item
 }
 
+/** Two that one sound may have been, of an ear: told by their digits, and so is one that is neither. */
+const isOfferInDigits = (turn: Turn, kind: string, offered: readonly RecordedFact[]): boolean =>
+  turn.heard?.margin != null &&
+  offered.length > 1 &&
+  offered.every((one) => Number.isInteger(one.value) && canBeSpelled(kind, one.value))
+
 /** What the doubt may have been, and how it is asked; remembers whether the answer will be in digits. */
 const offer = (turn: Turn, ask: Ask, item: Item | null): { candidates: readonly RecordedFact[]; words: string } => {
   const candidates = candidatesOf(ask, item)
   const slot = slotNamed(ask.kind, item)
   const wasSpelled = turn.state.spelled === slot
   const isToSpell = !wasSpelled && isWorthSpelling(turn, ask.kind, item, candidates)
-  turn.set({ spelled: wasSpelled || isToSpell || areSpelled(candidates) ? slot : null })
+  const areDigits = areSpelled(candidates) || isOfferInDigits(turn, ask.kind, candidates)
+  turn.set({ spelled: wasSpelled || isToSpell || areDigits ? slot : null })
   if (isToSpell) return { candidates: [], words: sayToSpell(ask.kind, item) }
   return { candidates, words: wordsFor(turn, ask, candidates, item) }
 }

@@ -9,7 +9,7 @@ import { withdraw, withSameValue } from "./withdraw"
 
 export const takeBackContested = (turn: Turn, ask: Ask): void => {
   const { readBack, question } = turn.state
-  if (question || !readBack?.needsYes || turn.heard?.margin == null) return
+  if (question || !(readBack?.needsYes || (readBack && ask.isSameAgain)) || turn.heard?.margin == null) return
   const fact = turn.fact(readBack.main)
   const { candidates = [] } = ask
   if (fact?.kind !== ask.kind || candidates.length === 0 || candidates.some((one) => one === fact.value)) return

@@ -49,9 +49,10 @@ export function createInterpreter(files: GrammarFiles): Interpreter {
     interpret(heard, context = {}) {
       const text = typeof heard === "string" ? heard : heard.text
       const first = read(text, context)
-      if (typeof heard === "string" || first.facts.length === 0) return first
+      if (typeof heard === "string" || (first.facts.length === 0 && !first.ask?.isSameAgain)) return first
       const others = heard.alternatives.slice(0, mostAlternatives).filter((one) => one !== text)
-      return others.reduce((so, other) => withoutDisagreement(so, read(other, context)), first)
+      const readings = others.map((other) => read(other, context))
+      return first.ask?.isSameAgain ? withRival(first, readings) : readings.reduce(withoutDisagreement, first)
     },
     earGrammar: (context) => {
       const root = earRoot(context)
@@ -97,6 +98,15 @@ function withoutDisagreement(first: Interpretation, other: Interpretation): Inte
     ask: first.ask ?? { kind, candidates, because: "it could be heard in two ways" },
     command: first.command,
   }
+}
+
+/** A repair to the very value that was read back may have been the other reading of the same sound. */
+function withRival(first: Interpretation, others: readonly Interpretation[]): Interpretation {
+  const { ask } = first
+  const values = others.flatMap(({ facts: [only] }) =>
+    ask && only?.kind === "correct" && only.field === ask.kind && isNumber(only) ? [only.value] : [],
+  )
+  return ask && values[0] !== undefined ? { ...first, ask: { ...ask, candidates: [values[0]] } } : first
 }
 
 const fieldOf = (fact: Fact) =>
