@@ -24,12 +24,14 @@ import {
   reachesClause,
 } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
+import { isReckoned } from "./isReckoned"
 import {
   beginsAsking,
   hasOwnSubject,
   isChatter,
   isContradicted,
   isElsewhere,
+  isHalved,
   isLeftOpen,
   isMarred,
   isOfSwitch,
@@ -104,7 +106,7 @@ class Guards {
   private judgeStep(claim: Claim): Claim | null {
     if (!claim.isBare && beginsAsking(claim, this.utterance, this.clauses)) return null
     if (this.isNegated(claim) || this.isUndone(claim)) return null
-    return isMarred(claim, this.utterance) || isStrangelyDone(claim, this.utterance)
+    return isMarred(claim, this.utterance) || isHalved(claim, this.utterance) || isStrangelyDone(claim, this.utterance)
       ? this.doubt(claim, "something about it was not understood")
       : this.hedgedStep(claim)
   }
@@ -123,6 +125,7 @@ class Guards {
     const negation = this.negationOf(claim)
     if (negation === "before") return this.denied(claim)
     if (negation === "after") return null
+    if (isReckoned(claim, this.utterance)) return this.doubt(claim, "that may be only a part of it")
     return isLeftOpen(claim, this.utterance) ? this.doubt(claim, "that was left open") : this.hedged(claim)
   }
 

@@ -28,7 +28,8 @@ export function claimReading(site: Site): Claim | null {
 function claimOhms(site: Site, number: NumberReading, unit: string | undefined): Claim | null {
   const { island } = site
   const isLimit = unit !== undefined && isLimitOfMeter(site)
-  const qualifier = isLimit ? ">" : (tagValue(island, "qualifier") as Qualifier | undefined)
+  const bound = hasRisen(site) ? undefined : (tagValue(island, "qualifier") as Qualifier | undefined)
+  const qualifier = isLimit ? ">" : bound
   if (unit === undefined && number.lead === null && (qualifier === undefined || site.asked === "distance"))
     return withQualifier(claimBare(site), qualifier)
   if (hasTag(island, "broken")) return doubted(site, "resistance", [], "the letter may stand for the point")
@@ -52,6 +53,13 @@ function claimOhms(site: Site, number: NumberReading, unit: string | undefined):
 
 /** "more than nine ninety-nine meg": the most that testers of insulation commonly show. Common practice, no source. */
 const isFullScale = ({ shape, value }: NumberReading): boolean => shape === "implied" && value === 999
+
+/** "it's gone up to nought point one two": how it changed, and no bound. */
+const hasRisen = ({ utterance, island }: Site): boolean =>
+  /^(up|over|under|above|below)$/.test(utterance.words[island.from]!) &&
+  /^(gone|went|goes|going|come|came|coming|risen|rose|crept|jumped|shot|back|climbed|down|dropped|dipped)$/.test(
+    utterance.words[island.from - 1] ?? "",
+  )
 
 const withQualifier = (claim: Claim | null, qualifier: Qualifier | undefined): Claim | null =>
   claim && qualifier ? { ...claim, qualifier } : claim

@@ -49,9 +49,10 @@ function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Co
   const isAsked = context.asked === claim.kind
   if (isSpokenReading(claim, utterance)) return hasStrangeUnit(claim, utterance) ? doubtful(claim) : claim
   if (isOfThing(claim, utterance)) return null
-  if (isOfStretch(claim, utterance)) return isAsked ? doubtful(claim) : null
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? doubtful(claim) : null
-  if (isLabel(claim, utterance, isAsked)) return isAsked ? doubtful(claim) : null
+  const isOther =
+    isOfStretch(claim, utterance) || isOfStock(claim, utterance, clauses) || isLabel(claim, utterance, isAsked)
+  if (isOther) return isAsked ? doubtful(claim) : null
   if (claim.isBare && hasLostUnit(utterance)) return doubtful(claim)
   if (hasStrangeUnit(claim, utterance)) return isAsked || claim.kind === "resistance" ? doubtful(claim) : null
   return amongStrangers({ claim, utterance, clauses, isAsked, hasItem: context.item !== undefined })
@@ -66,6 +67,22 @@ const isOfThing = ({ to }: Claim, { entries, tokens, traits }: Utterance): boole
 /** "the first three metres": a stretch of the run and not its length. */
 const isOfStretch = ({ kind, from }: Claim, { words }: Utterance): boolean =>
   kind === "length" && /^(first|last|next|other|final|initial|remaining|odd)$/.test(words[from - 1] ?? "")
+
+/** "run out of ten mil", "ten metres of sixteen left": what there is to work with, and not what is there. */
+function isOfStock({ kind, from, to }: Claim, { words, tokens }: Utterance, { clause }: Clauses): boolean {
+  if (kind !== "length" && kind !== "conductor_csa") return false
+  if (
+    /\b(run out|running out|out|short|plenty|loads|drum|reel|roll|coil|need some|buy) of$/.test(
+      words.slice(Math.max(0, from - 3), from).join(" "),
+    )
+  )
+    return true
+  let end = to
+  while (end < words.length && clause[end] === clause[from] && !isEdgeGap(tokens[end - 1]!.after)) end += 1
+  return (
+    /^(left|spare)$/.test(words[end - 1]!) && end > to && !/^(the|to|on|my|your|hand|bottom|top)$/.test(words[end - 2]!)
+  )
+}
 
 interface Setting {
   claim: Claim

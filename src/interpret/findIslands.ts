@@ -116,6 +116,8 @@ class IslandFinder {
         return this.opensClause(phrase)
       // "nought point nought two both times" counts readings, not what was read.
       case "quantity.foreign":
+        if (/^(times|ways)$/.test(words[phrase.to - 1]!) && /^(both|all)$/.test(words[phrase.to - 2] ?? ""))
+          return false
         if (words[phrase.to - 1] === "times") return !/^(both|all)$/.test(words[phrase.to - 2] ?? "")
         // "a hundred percent" agrees.
         if (/ ?(hundred|100) percent$/.test(words.slice(phrase.from, phrase.to).join(" ")))

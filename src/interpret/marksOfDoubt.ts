@@ -25,6 +25,22 @@ export function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance):
   return rest.length < 4 && rest.includes("unknown")
 }
 
+/** "tested dead but not proved": what stands behind the "but" denies a part of it, and of no other thing or part. */
+export function isHalved(claim: Claim, { words, tokens, islands }: Utterance): boolean {
+  if (
+    !/^(but|though) (it's |she's |that's |it |she )?(not|never|isn't|hasn't|wasn't)\b/.test(
+      words.slice(claim.to, claim.to + 4).join(" "),
+    )
+  )
+    return false
+  const pause = tokens.findIndex((token, at) => at > claim.to && isEdgeGap(token.after))
+  const end = pause === -1 ? words.length : pause + 1
+  return !islands.some(
+    (one) =>
+      one.from > claim.to && one.to <= end && (one.said.has("thing") || one.said.has("item") || one.said.has("step")),
+  )
+}
+
 /** "I hivvent fitted the clamp": a strange word between who did it and what was done may deny it. */
 export const isStrangelyDone = ({ from }: Claim, { words, leftovers }: Utterance): boolean =>
   leftovers[from - 1] === "unknown" && /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")

@@ -26,7 +26,7 @@ export const maySpeakOfGroup = ({ from, to }: Claim, { entries, traits }: Uttera
     entries.some((one, at) => (at < from || at >= to) && (one.traits & trait.counts) !== 0))
 
 const member =
-  /(^|\b(and|but) )(one|the other|the (first|second|third|last)( one| bond)?|(first|second|third|other) one)('s| is| was| are)( (in|done|now))*$/
+  /(^|\b(and|but) )(one|the other|the (first|second|third|last)( one| bond)?|(first|second|third|other)( one)?)('s| is| was| are)( (in|done|now))*$/
 
 /** Whether the claim is said of one of several: "one's ten mil and the other's sixteen" fits neither part named before. */
 export const takesMember = (claim: Claim, { words, tokens }: Utterance): boolean => {

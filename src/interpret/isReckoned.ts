@@ -1,0 +1,34 @@
+/**
+ * Values that are one half of a sum or of a run: "twice eight metres", "a metre less than ten", "nought point one four,
+ * take off nought point one for the leads", "ten mil as far as the loft, then six". Nothing is worked out: it is asked.
+ */
+import type { Claim } from "./Claim"
+import type { Utterance } from "./Utterance"
+
+const before = /^(twice|thrice|double|treble)$/
+const behind = /^(doubled|twice over|times (two|2)|(less|more|shorter|longer) than|less the|plus (the|another|a)\b)/
+const leadsLeft =
+  /^(less|minus|including|includes|with|plus|and that's with|that's with)( the| my)?( test)? leads?(?! (nulled|zeroed|off|out|taken))\b|\b(take|taking|knock|knocking) (it |that )?off\b.*\bleads?\b|\b(leads? still|not nulled|without nulling|before nulling)\b/
+const goesOn = /\bthen( (it's|it|is|in|to|goes|drops|changes|steps|down|up|on|a))*$/
+
+/** Whether the value is only a part of what was said about its field. */
+export function isReckoned(claim: Claim, utterance: Utterance): boolean {
+  const { words, islands, tokens } = utterance
+  const { kind, value, from, to } = claim
+  if (typeof value !== "number") return false
+  const isTwice = from > 0 && before.test(words[from - 1]!) && tokens[from - 1]!.after === "space"
+  if (isTwice && kind !== "conductor_csa") return true
+  const rest = words.slice(to, to + 8).join(" ")
+  if (behind.test(rest)) return true
+  if (kind === "resistance") return leadsLeft.test(words.slice(to, to + 14).join(" "))
+  if (kind !== "conductor_csa" || !words.includes("then")) return false
+  const next = islands.find((one) => one.from >= to && (one.said.has("n") || one.said.has("item")))
+  return (
+    next !== undefined &&
+    !next.said.has("item") &&
+    isSizeOf(next.rule) &&
+    goesOn.test(words.slice(to, next.from).join(" "))
+  )
+}
+
+const isSizeOf = (rule: string): boolean => /^(quantity\.(bare|mil)|size\.size)$/.test(rule)
