@@ -3,6 +3,7 @@ import type { Step } from "../facts/Fact"
 import type { Context } from "../facts/Interpretation"
 import type { Claim } from "./Claim"
 import { bitsOf } from "./GrammarBits"
+import { isEdgeGap } from "./Token"
 import { hasTag, type Island, tagValue, type Utterance } from "./Utterance"
 
 const steps = bitsOf("steps", "tasks")
@@ -76,14 +77,23 @@ const surfaces = new Set(
 /** Small words that may follow "on" before something more is said. */
 const leadsOn = new Set("at about from off past above below near beside by since in for to one".split(" "))
 
+/** "label on the cutout says PME": a label of the supplier's, that is read. */
+function isReadOff({ words, tokens }: Utterance, from: number): boolean {
+  const pause = tokens.findIndex((token, at) => at >= from - 1 && isEdgeGap(token.after))
+  return words
+    .slice(from, pause === -1 ? from + 6 : pause + 1)
+    .some((word) => /^(says|reads|saying|said|states)$/.test(word))
+}
+
 /** "clamp is on the wrong side", "on the floor": a phrase that ends in "on" is a step only where a part or pipe follows. */
 function isMeant(utterance: Utterance, island: Island): boolean {
   if (!hasTag(island, "onto")) return true
+  if (isReadOff(utterance, island.to)) return false
   let hasArticle = false
   for (let at = island.to; at < utterance.tokens.length; at += 1) {
     if (utterance.tokens[at - 1]!.after !== "space") return true
     const next = utterance.islands.find((one) => one.from <= at && at < one.to)
-    if (next) return !/^(guards\.undone|parts\.notPart|quantity)/.test(next.rule)
+    if (next) return !/^(guards\.undone|parts\.notPart|quantity|supply\.fuseAlone)/.test(next.rule)
     const leftover = utterance.leftovers[at]
     if (leftover === "unknown" || leftover === "chatter") return false
     const word = utterance.words[at]!

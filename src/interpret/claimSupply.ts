@@ -49,8 +49,15 @@ function doubtNoEarth(utterance: Utterance, island: Island): Claim[] {
 /** "I've swapped line and neutral" may be the fault or its cure; of somebody else it is the fault. */
 function claimPolarity({ words }: Utterance, island: Island): Claim {
   const claim: Claim = { kind: "polarity", value: tagValue(island, "value")!, ...base(island) }
+  if (claim.value === "reversed" && putRight.test(words.slice(island.to).join(" ")))
+    return { ...claim, doubt: eitherWay }
   const isOwn = /^(i|i've|we|we've|just|have|now)$/.test(words[island.from - 1] ?? "")
   const mayAsk = /^(have|has|had|did|who|who's|could|would|might|was|were)$/.test(words[0]!)
   if (!hasTag(island, "byWhom") || !(isOwn || mayAsk || /^(back|again)$/.test(words[island.to] ?? ""))) return claim
-  return { ...claim, doubt: { candidates: ["correct", "reversed"], because: "whether it is so now was not said" } }
+  return { ...claim, doubt: eitherWay }
 }
+
+const eitherWay = { candidates: ["correct", "reversed"], because: "whether it is so now was not said" }
+/** What was found and then mended. */
+const putRight =
+  /\b((put|set|made) (it|them|that) right|corrected|sorted|fixed|rectified|made good|swapped (it|them|that) (back|over|round)|now (right|correct|good|ok|okay|fine)|(right|correct|good|ok|okay|fine) now)\b/

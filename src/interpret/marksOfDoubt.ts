@@ -45,16 +45,17 @@ export function isHalved(claim: Claim, { words, tokens, islands }: Utterance): b
 export const isStrangelyDone = ({ from }: Claim, { words, leftovers }: Utterance): boolean =>
   leftovers[from - 1] === "unknown" && /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")
 
-const opensDoubt = new Set(["or", "could", "might", "may", "possibly", "perhaps", "maybe"])
+const opensDoubt = new Set(["or", "could", "might", "may", "possibly", "perhaps", "maybe", "but"])
 
 /** "nought point nought five or thereunder", "ten mil, could be six": what is behind a value bounds it or doubts it. */
 export const isLeftOpen = (claim: Claim, { words, leftovers, islands }: Utterance): boolean => {
   const { to } = claim
   if (!opensDoubt.has(words[to] ?? "")) return false
   if (words[to] === "or" && leftovers[to + 1] === "unknown") return true
-  const may = /^(or )?((could|might|may) (well )?(be|have been)|possibly|perhaps|maybe) /.exec(
-    words.slice(to, to + 5).join(" "),
-  )
+  const may =
+    /^(or )?((could|might|may) (well )?(be|have been)|possibly|perhaps|maybe|but( (it's|there's|only|really|actually|with|a|an))+) /.exec(
+      words.slice(to, to + 5).join(" "),
+    )
   if (!may) return false
   const next = to + may[0].trim().split(" ").length
   const own = islands.find((one) => one.from <= claim.from && claim.from < one.to)
