@@ -213,6 +213,9 @@ function ofGroup(claim: Claim, utterance: Utterance): Claim | null {
   const near = utterance.words.slice(Math.max(0, claim.from - 2), claim.from + 1)
   if (claim.kind === "conductor_csa" && near.includes("both")) return ofWhich(claim, [], "it was not said which bonds")
   if (takesGroup(claim, utterance)) return ofWhich(claim, [])
+  // "all bonded in ten": bonds that nobody named.
+  if (claim.kind === "conductor_csa" && near.at(-2) === "all" && /^(bonded|wired)$/.test(near.at(-1) ?? ""))
+    return ofWhich(claim, [], "it was not said which bonds")
   // "all" may be "oil", and of what "all" is was not said.
   if (claim.kind === "conductor_csa" && /^all('s)?$/.test(utterance.words[claim.from]!))
     return ofWhich(claim, ["oil"], "it was not said which bonds")
