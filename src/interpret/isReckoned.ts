@@ -20,6 +20,8 @@ export function isReckoned(claim: Claim, utterance: Utterance): boolean {
   if (isTwice && kind !== "conductor_csa") return true
   const rest = words.slice(to, to + 8).join(" ")
   if (behind.test(rest)) return true
+  // "12 m 50" may be twelve and a half.
+  if (kind === "length" && /^(space|none)$/.test(tokens[to - 1]!.after) && isFigureBehind(to, utterance)) return true
   if (kind === "resistance") return leadsLeft.test(words.slice(to, to + 14).join(" "))
   if (kind !== "conductor_csa" || !words.includes("then")) return false
   const next = islands.find((one) => one.from >= to && (one.said.has("n") || one.said.has("item")))
@@ -30,5 +32,11 @@ export function isReckoned(claim: Claim, utterance: Utterance): boolean {
     goesOn.test(words.slice(to, next.from).join(" "))
   )
 }
+
+const isFigureBehind = (at: number, { islands, numbers, tokens }: Utterance): boolean =>
+  islands.some((one) => one.from === at && one.rule === "quantity.bare") &&
+  numbers.some(
+    (one) => one.from === at && !one.spoken && one.shape === "whole" && one.value < 100 && tokens[at]!.isFigure,
+  )
 
 const isSizeOf = (rule: string): boolean => /^(quantity\.(bare|mil)|size\.size)$/.test(rule)

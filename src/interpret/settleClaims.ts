@@ -4,10 +4,11 @@
  */
 import type { Fact, RecordedFact } from "../facts/Fact"
 import type { Ask, Context } from "../facts/Interpretation"
+import type { Item } from "../facts/Item"
 import { type Claim, isMeasured } from "./Claim"
 import { isSold } from "./decideQuantity"
 import { isEdgeGap } from "./Token"
-import type { Utterance } from "./Utterance"
+import { tagValue, type Utterance } from "./Utterance"
 
 export interface Settled {
   /** Claims that may be written. */
@@ -126,7 +127,9 @@ function placeBareNumbers(claims: readonly Claim[], utterance: Utterance, contex
   const isFar = values.every((one) => typeof one === "number" && one >= 200)
   const kind = hasPart && sizes.length > 0 ? "conductor_csa" : isFar ? "distance" : "field"
   const candidates = kind === "conductor_csa" ? sizes : values
-  const subject = first.subject ?? context.item
+  // "water ten mil, oil ten": the ten behind the oil is not the water's said again.
+  const named = utterance.islands.findLast((one) => one.rule === "parts.part" && one.to <= first.from)
+  const subject = first.subject ?? (named ? (tagValue(named, "item") as Item) : context.item)
   return [
     ...others,
     {
