@@ -1,6 +1,7 @@
 /**
  * Values that are one half of a sum or of a run: "twice eight metres", "a metre less than ten", "nought point one four,
- * take off nought point one for the leads", "ten mil as far as the loft, then six". Nothing is worked out: it is asked.
+ * take off nought point one for the leads", "ten mil as far as the loft, then six", "two lots of ten mil"; and those that
+ * were worked out and not read, or only bound. Nothing is added up here: it is asked.
  */
 import type { Claim } from "./Claim"
 import type { Utterance } from "./Utterance"
@@ -9,6 +10,11 @@ const before = /^(twice|thrice|double|treble)$/
 const behind = /^(doubled|twice over|times (two|2)|(less|more|shorter|longer) than|less the|plus (the|another|a)\b)/
 const leadsLeft =
   /^(less|minus|including|includes|with|plus|and that's with|that's with)( the| my)?( test)? leads?(?! (nulled|zeroed|off|out|taken))\b|\b(take|taking|knock|knocking) (it |that )?off\b.*\bleads?\b|\b(leads? still|not nulled|without nulling|before nulling)\b/
+/** Worked out, and not read. */
+const workedOut =
+  /\b(calculated|calculates|calculation|works out|worked out|works it out|comes to on paper)( (it|it's|that|to|at|as|be|is))*$/
+/** "two lots of ten mil": conductors beside each other. */
+const several = /\b((two|three|four|both|couple|pair|2|3) )?(lots|runs|lengths|pair|couple|cores|bits) of( the)?$/
 const goesOn = /\bthen( (it's|it|is|in|to|goes|drops|changes|steps|down|up|on|a))*$/
 
 /** Whether the value is only a part of what was said about its field. */
@@ -22,7 +28,11 @@ export function isReckoned(claim: Claim, utterance: Utterance): boolean {
   if (behind.test(rest)) return true
   // "12 m 50" may be twelve and a half.
   if (kind === "length" && /^(space|none)$/.test(tokens[to - 1]!.after) && isFigureBehind(to, utterance)) return true
-  if (kind === "resistance") return leadsLeft.test(words.slice(to, to + 14).join(" "))
+  const lead = words.slice(Math.max(0, from - 4), from).join(" ")
+  if (kind === "resistance") return leadsLeft.test(words.slice(to, to + 14).join(" ")) || workedOut.test(lead)
+  if (kind === "distance") return claim.isBare && /\b(within|inside)( the)?$/.test(lead)
+  if (kind === "conductor_csa" && (several.test(lead) || /^(each )?(in parallel|doubled up|twinned)\b/.test(rest)))
+    return true
   if (kind !== "conductor_csa" || !words.includes("then")) return false
   const next = islands.find((one) => one.from >= to && (one.said.has("n") || one.said.has("item")))
   return (

@@ -118,7 +118,7 @@ function placeBareNumbers(claims: readonly Claim[], utterance: Utterance, contex
   const isPlain =
     isClear &&
     !utterance.islands.some((one) =>
-      /^(quantity\.foreign|guards|answers|steps\.thing|distance\.place|parts\.notPart)/.test(one.rule),
+      /^(quantity\.foreign|guards|answers(?!\.undo)|steps\.thing|distance\.place|parts\.notPart)/.test(one.rule),
     )
   if (!isPlain) return others
   const values = bare.flatMap((one) => one.doubt?.candidates ?? [])
