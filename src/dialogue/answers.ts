@@ -113,7 +113,7 @@ const correct = (turn: Turn, repair: Correct, origin: Origin, heard: Heard | nul
   if (isOfEar && turn.state.spelled !== slotOf(fact, "") && isDenied(turn.state, fact))
     return repairAfresh(turn, fact, wrong)
   // What an ear took for wrong once it may take for wrong again.
-  turn.mustBeAnswered = isUncertain(heard) || (isOfEar && wrong?.needsYes === true)
+  turn.mustBeAnswered = isUncertain(heard)
   // Where a proposal was repaired, what stood before it was not said to be wrong.
   const isOfProposal = turn.state.question?.candidates.length === 1
   if (wrong && !isOfProposal) withdraw(turn, withSameValue(turn, [wrong.entry]), "denied")

@@ -1,6 +1,6 @@
 /**
- * The bare name of a part while something waits for a yes. A short yes came out as "gas" with a margin of 1.1 in noise, so
- * nothing is taken up for it; the name in a longer sentence is.
+ * The bare name of a part while something waits for an answer. A short yes came out as "gas" with a margin of 1.1 in noise,
+ * and "two two metres" as "water" with 1, so nothing is taken up for it; the name in a longer sentence is.
  */
 import type { Heard } from "../facts/Heard"
 import type { Interpretation } from "../facts/Interpretation"
@@ -9,17 +9,20 @@ import { capital } from "./capital"
 import type { DialogueState } from "./DialogueState"
 import { isUncertain } from "./needsYes"
 import { askWaiting } from "./speak"
+import { slotNamed } from "./spelling"
 import type { Turn } from "./Turn"
 
 const isLonger = /^go to |bond$/
 
 /** Whether it may as well have been the answer that is awaited. */
 export const isStrayPart = (
-  { question, readBack }: DialogueState,
+  { question, doubt, spelled, readBack }: DialogueState,
   { facts, ask, command }: Interpretation,
   heard: Heard,
 ): boolean => {
-  const isAwaited = question ? question.candidates.length === 1 : readBack?.needsYes === true
+  // A value that came in doubt or wrong is asked for once more; a plain question for the next one may be left for a part.
+  const isOfValue = question?.item != null && (doubt !== null || spelled === slotNamed(question.kind, question.item))
+  const isAwaited = question ? question.candidates.length === 1 || isOfValue : readBack?.needsYes === true
   const isPart = facts.length === 1 && facts[0]!.kind === "service" && !ask && !command
   return isAwaited && isPart && isUncertain(heard) && !isLonger.test(heard.text)
 }
