@@ -5,6 +5,7 @@
  */
 import type { Claim } from "./Claim"
 import type { Utterance } from "./Utterance"
+import { trait } from "./wordTraits"
 
 const before = /^(twice|thrice|double|treble)$/
 const behind = /^(doubled|twice over|times (two|2)|(less|more|shorter|longer) than|less the|plus (the|another|a)\b)/
@@ -22,12 +23,13 @@ export function isReckoned(claim: Claim, utterance: Utterance): boolean {
   const { words, islands, tokens } = utterance
   const { kind, value, from, to } = claim
   if (typeof value !== "number") return false
+  // "12 m 50" may be twelve and a half.
+  if (kind === "length" && /^(space|none)$/.test(tokens[to - 1]!.after) && isFigureBehind(to, utterance)) return true
+  if ((utterance.traits & trait.reckons) === 0) return false
   const isTwice = from > 0 && before.test(words[from - 1]!) && tokens[from - 1]!.after === "space"
   if (isTwice && kind !== "conductor_csa") return true
   const rest = words.slice(to, to + 8).join(" ")
   if (behind.test(rest)) return true
-  // "12 m 50" may be twelve and a half.
-  if (kind === "length" && /^(space|none)$/.test(tokens[to - 1]!.after) && isFigureBehind(to, utterance)) return true
   const lead = words.slice(Math.max(0, from - 4), from).join(" ")
   if (kind === "resistance") return leadsLeft.test(words.slice(to, to + 14).join(" ")) || workedOut.test(lead)
   if (kind === "distance") return claim.isBare && /\b(within|inside)( the)?$/.test(lead)

@@ -22,6 +22,8 @@ export const trait = {
   premises: 256,
   /** Last word of the names that parts and the places of parts are given. */
   partHead: 512,
+  /** May make a value a part of a sum or of a run; see `isReckoned`. */
+  reckons: 1024,
 } as const
 
 const setOf = (words: string): ReadonlySet<string> => new Set(words.split(" "))
@@ -34,6 +36,10 @@ const counts = setOf("one two three four five six first second third")
 const houses = setOf("house place job gaff site")
 const partHeads = setOf(
   "house room pool shed barn hut garage workshop plant tower turret annexe annex outbuilding greenhouse hydrant sprinkler sprinklers boiler cooker hob tank pump duct ductwork lift handrail fountain",
+)
+
+const reckons = setOf(
+  "twice thrice double treble doubled times less more shorter longer plus minus including includes with take taking knock knocking lead leads nulled nulling calculated calculates calculation works worked comes within inside lots runs lengths pair couple cores bits each in twinned then",
 )
 
 /** The traits of a word as grammars spell it. */
@@ -49,6 +55,7 @@ export function traitsOf(word: string, book: WordBook): number {
     (book.list("objects").has(plain) ? trait.object : 0) |
     (book.soundAlikes.part.has(plain) ? trait.partAlike : 0) |
     (book.list("premises").has(plain) ? trait.premises : 0) |
-    (partHeads.has(plain) ? trait.partHead : 0)
+    (partHeads.has(plain) ? trait.partHead : 0) |
+    (reckons.has(word) ? trait.reckons : 0)
   )
 }
