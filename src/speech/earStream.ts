@@ -15,6 +15,8 @@ import { createResampler } from "./resampler"
 export interface UtteranceEar {
   rateHz: number
   hear(samples: Float32Array): Hearing | null
+  /** A new stream begins, or its microphone is another: what the ear learnt of voice and room is forgotten. */
+  startAnew?(): void
 }
 
 /** One finished utterance and the very sound it came from. */
@@ -76,6 +78,7 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
 
   const setRate = (rateHz: number) => {
     rate = rateHz
+    ear.startAnew?.()
     const [resampler, highPass] = [createResampler(rateHz, ear.rateHz), createHighPass(ear.rateHz)]
     toEar = (samples) => highPass(resampler.push(samples))
     endpointer.forget()
@@ -94,7 +97,7 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
   return {
     push: (samples, rateHz) => {
       if (rateHz !== rate) setRate(rateHz)
-      return endpointer.push(toEar(samples)).flatMap(hear)
+      return endpointer.push(toEar(samples), !deaf).flatMap(hear)
     },
     finish: () => endpointer.flush().flatMap(hear),
     deafen: () => {

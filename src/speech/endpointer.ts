@@ -48,8 +48,8 @@ export interface Utterance {
 }
 
 export interface Endpointer {
-  /** Takes the next samples and gives the utterances that they finished. */
-  push(samples: Float32Array): Utterance[]
+  /** Takes the next samples and gives the utterances that they finished. The app's own voice is not to be `learnt` from. */
+  push(samples: Float32Array, learnt?: boolean): Utterance[]
   /** Ends the sound: what is open is finished. */
   flush(): Utterance[]
   /** Forgets an open utterance and all sound before now; the level of the background is kept. */
@@ -125,24 +125,24 @@ export const createEndpointer = (
     if (spare > 0) kept.splice(0, spare)
   }
 
-  const takeFrame = (frame: Float32Array): Utterance | null => {
+  const takeFrame = (frame: Float32Array, learnt: boolean): Utterance | null => {
     counted++
     kept.push(frame)
-    const above = tracker.follow(speechBand(frame))
+    const above = tracker.follow(speechBand(frame), learnt)
     if (open) return goOn(above)
     watch(above)
     return null
   }
 
   return {
-    push: (samples) => {
+    push: (samples, learnt = true) => {
       const all = new Float32Array(pending.length + samples.length)
       all.set(pending)
       all.set(samples, pending.length)
       const found: Utterance[] = []
       let at = 0
       for (; at + frameLength <= all.length; at += frameLength) {
-        const one = takeFrame(all.slice(at, at + frameLength))
+        const one = takeFrame(all.slice(at, at + frameLength), learnt)
         if (one) found.push(one)
       }
       pending = all.slice(at)

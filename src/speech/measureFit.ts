@@ -3,6 +3,7 @@
  * that was never said hides easily among four that were.
  */
 import type { Decoded, Segment } from "./decode"
+import { type Behind, nothingBehind } from "./noiseAdapter"
 import { isNumber } from "./numberWords"
 
 export interface Fit {
@@ -14,12 +15,18 @@ export interface Fit {
   hidden: number
   /** Length of the shortest number word in seconds, or null where there is none. */
   shortestNumber: number | null
+  /** How much noise stood behind it, from 0 (none to speak of) to 1. */
+  noise: number
+  /** Whether that noise wavered, as the talk of others does. */
+  wavers: boolean
 }
 
 /** Words shorter than this, in frames, are measured as if they were as long: a single frame proves nothing. */
 const leastFrames = 8
+/** Decibels above the noise from which there is none to speak of, and below which there is no more than full noise. */
+const [clearFrom, fullBelow] = [45, 20]
 
-export const measureFit = (answer: Decoded, free: Decoded): Fit => {
+export const measureFit = (answer: Decoded, free: Decoded, behind: Behind = nothingBehind): Fit => {
   const freeNats = spread(free.segments)
   const short = ({ from, frames, nats }: Segment) => nats - sumOver(freeNats, from, from + frames)
   const words = answer.segments.filter((segment) => segment.isWord)
@@ -31,6 +38,8 @@ export const measureFit = (answer: Decoded, free: Decoded): Fit => {
     whole: answer.nats / Math.max(1, frames),
     hidden: Math.max(0, ...rest.map((silence) => -short(silence))),
     shortestNumber: numbers.length > 0 ? Math.min(...numbers) : null,
+    noise: Math.min(1, Math.max(0, (clearFrom - behind.snrDb) / (clearFrom - fullBelow))),
+    wavers: behind.wavers,
   }
 }
 

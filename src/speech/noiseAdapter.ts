@@ -1,45 +1,80 @@
 /**
- * Changes the sound model in place for the noise behind each utterance. The engine has no call for that, but keeps the
- * means as they are in the file; where they lie is looked for once. Making a decoder for each noise would cost 15 MB and
- * a quarter of a second each time, and memory that never comes back.
+ * Fits the sound model to the noise behind each utterance and to the voice. A steady noise is added to every sound of the
+ * model. One that wavers, such as talk or a radio, cannot be foretold: a model that expects its mean hears words in all that
+ * is louder or softer. There the model stays as it was trained, and only the voice is allowed for.
  */
 import { createCepstraTransform } from "./cepstra"
-import { compensateMeans } from "./compensateMeans"
+import { compensateModel, shiftModel } from "./compensateModel"
 import type { EarFiles } from "./EarPack"
-import type { Engine, Pointer } from "./engine"
+import type { Engine } from "./engine"
 import { hearNoise } from "./hearNoise"
 import type { RawDecoder } from "./loadDecoder"
-import { readMeans } from "./readMeans"
+import { findModelMemory } from "./modelMemory"
+import { readGaussians } from "./readGaussians"
+import { createUsualVoice, type HeardVoice } from "./usualVoice"
 
-/** Fits all decoders to the sound that is to be decoded next. */
-export type NoiseAdapter = (samples: Float32Array) => void
-
-/**
- * To be called once all of the engine's decoders are loaded. Where the means are not found once for each, one of the
- * places could be memory that was given back, and the model stays as it was trained.
- */
-export const createNoiseAdapter = (engine: Engine, files: EarFiles, decoders: RawDecoder[]): NoiseAdapter => {
-  const means = readMeans(files.bytes.means)
-  const settings = JSON.parse(new TextDecoder().decode(files.bytes["feat_params.json"])) as Record<string, number>
-  const places = means ? findFloats(engine.HEAPF32, means.values) : []
-  const [decoder] = decoders
-  if (!means || !decoder || places.length !== decoders.length) return () => {}
-  const transform = createCepstraTransform(settings.nfilt ?? 0, settings.lifter ?? 0)
-  return (samples) => {
-    const { data, nfeat } = decoder.spectrogram(samples)
-    if (nfeat !== transform.bands || data.length === 0) return
-    const fitted = compensateMeans(means.values, means, transform, hearNoise({ data, bands: nfeat }))
-    for (const place of places) engine.HEAPF32.set(fitted, place)
-  }
+/** What stood behind an utterance. */
+export interface Behind {
+  /** How far the loudest of it stands above the quietest, in decibels; endless where that cannot be told. */
+  snrDb: number
+  /** Whether the noise wavers, as talk does. */
+  wavers: boolean
 }
 
-/** Every place, in floats, where the whole run of values lies. */
-export const findFloats = (memory: Float32Array, values: Float32Array): Pointer[] => {
-  const places: Pointer[] = []
-  for (let at = memory.indexOf(values[0]!); at >= 0; at = memory.indexOf(values[0]!, at + 1)) {
-    let same = 0
-    while (same < values.length && memory[at + same] === values[same]) same++
-    if (same === values.length) places.push(at)
+export const nothingBehind: Behind = { snrDb: Number.POSITIVE_INFINITY, wavers: false }
+
+export interface NoiseAdapter {
+  /** Fits all decoders to the sound that is to be decoded next, and tells what stands behind it. */
+  fit(samples: Float32Array): Behind
+  /** What was fitted to last held words of the voice that is listened to. */
+  remember(): void
+  /** Another microphone, room or person. */
+  forget(): void
+}
+
+/**
+ * From here on a noise wavers, in nepers. White and pink noise and a drill-like buzz give 0.08 to 0.13, five voices at once
+ * 0.55 to 1.5 (14 utterances each, from 5 to 20 dB).
+ */
+const waversFrom = 0.3
+
+/** Where the engine's model is not found, all stays as it was trained. */
+export const createNoiseAdapter = (engine: Engine, files: EarFiles, decoders: RawDecoder[]): NoiseAdapter => {
+  const [means, variances] = [readGaussians(files.bytes.means), readGaussians(files.bytes.variances)]
+  const settings = JSON.parse(new TextDecoder().decode(files.bytes["feat_params.json"])) as Record<string, number>
+  const [decoder] = decoders
+  const trained = means && variances && { means: means.values, variances: variances.values }
+  const memory = trained && findModelMemory(engine, trained, decoders.length)
+  if (!memory || !decoder) return { fit: () => nothingBehind, remember: () => {}, forget: () => {} }
+  const transform = createCepstraTransform(settings.nfilt ?? 0, settings.lifter ?? 0)
+
+  // What wavers is heard with its noise, so its mean is another one.
+  const newVoices = () => ({ inSteady: createUsualVoice(), inWavering: createUsualVoice() })
+  let voices = newVoices()
+  let last: { voice: keyof typeof voices; heard: HeardVoice } | null = null
+
+  return {
+    fit: (samples) => {
+      const { data, nfeat } = decoder.spectrogram(samples)
+      if (nfeat !== transform.bands || data.length === 0) return nothingBehind
+      const sound = hearNoise({ data, bands: nfeat })
+      const isSteady = sound.wavers < waversFrom
+      const mean = isSteady ? sound.cleanMean : sound.heardMean
+      last = {
+        voice: isSteady ? "inSteady" : "inWavering",
+        heard: { mean, loudness: sound.loudness, frames: data.length / nfeat },
+      }
+      const usual = { ...sound, cleanMean: voices[last.voice].meanWith(last.heard) }
+      memory.write((isSteady ? compensateModel : shiftModel)(means, variances, transform, usual))
+      return { snrDb: sound.snrDb, wavers: !isSteady }
+    },
+    remember: () => {
+      if (last) voices[last.voice].remember(last.heard)
+      last = null
+    },
+    forget: () => {
+      voices = newVoices()
+      last = null
+    },
   }
-  return places
 }

@@ -34,6 +34,7 @@ const recogniser = (): Recogniser => {
     rateHz,
     take: () => done(undefined),
     fitTo: () => {},
+    startAnew: () => {},
     weigh: () => null,
     hear: () => {
       heard += 1

@@ -7,7 +7,14 @@ import { levelOf, marginOf } from "../../src/speech/margins"
 import type { Fit } from "../../src/speech/measureFit"
 import { mostEase, VoiceFit } from "../../src/speech/VoiceFit"
 
-const fitOf = (worstWord: number): Fit => ({ worstWord, whole: -4, hidden: 0, shortestNumber: 0.2 })
+const fitOf = (worstWord: number): Fit => ({
+  worstWord,
+  whole: -4,
+  hidden: 0,
+  shortestNumber: 0.2,
+  noise: 0,
+  wavers: false,
+})
 const many = (worstWord: number, count: number) => Array.from({ length: count }, () => fitOf(worstWord))
 
 const anyFit = fc.record({
@@ -15,6 +22,8 @@ const anyFit = fc.record({
   whole: fc.double({ min: -12, max: 0, noNaN: true }),
   hidden: fc.double({ min: 0, max: 300, noNaN: true }),
   shortestNumber: fc.option(fc.double({ min: 0.01, max: 1, noNaN: true })),
+  noise: fc.double({ min: 0, max: 1, noNaN: true }),
+  wavers: fc.boolean(),
 })
 const anyLead = fc.option(fc.double({ min: -50, max: 200, noNaN: true }))
 const anyVoice = fc

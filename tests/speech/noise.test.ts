@@ -1,10 +1,11 @@
 /** The mathematics behind hearing in noise: cepstra there and back, noise told from speech, means moved by noise. */
 import { describe, expect, test } from "vitest"
 import { cepstraCount, createCepstraTransform, multiply } from "../../src/speech/cepstra"
-import { compensateMeans } from "../../src/speech/compensateMeans"
+import { compensateModel, shiftModel } from "../../src/speech/compensateModel"
 import { hearNoise } from "../../src/speech/hearNoise"
-import { findFloats } from "../../src/speech/noiseAdapter"
-import { readMeans } from "../../src/speech/readMeans"
+import { findFloats } from "../../src/speech/modelMemory"
+import { readGaussians } from "../../src/speech/readGaussians"
+import { createUsualVoice } from "../../src/speech/usualVoice"
 import { noiseFrom } from "./madeUpSound"
 
 const transform = createCepstraTransform(25, 22)
@@ -38,7 +39,9 @@ test("noise is told from speech, band by band, and how far apart they are", () =
   ).toBeLessThan(0.3)
   expect(snrDb).toBeGreaterThan(28)
   expect(snrDb).toBeLessThan(32)
-  expect(heardMean.every((x, band) => cleanMean[band]! < x)).toBe(true)
+  // What is measured is from thirty frames before the speech on, of which the speech itself is five in eight.
+  const ofSpan = heardMean.map((x) => x + 6.9 * (50 / 80 - 50 / 100))
+  expect(cleanMean.every((x, band) => x < ofSpan[band]! + 0.3)).toBe(true)
 })
 
 /** Powers add up: so the speech is what is left of the mean power, however deep most of its frames lie in the noise. */
@@ -68,13 +71,18 @@ describe("means in noise", () => {
   const changes = Array.from({ length: 4 * cepstraCount }, (_, n) => ((n * 7) % 5) - 2)
   const clean = Float32Array.from([...sounds.flatMap((one) => [...one]), ...changes])
   const level = (db: number) => new Float64Array(25).fill(db)
-  const fitted = (noise: number) =>
-    compensateMeans(clean, layout, transform, {
+  const model = { ...layout, values: clean }
+  const trained = { ...layout, values: Float32Array.from(clean, (_, n) => 20 + (n % 7)) }
+  const jitter = noiseFrom(11)
+  const frames = Array.from({ length: 60 }, () => level(0).map(() => 0.01 * jitter()))
+  const fittedModel = (noise: number) =>
+    compensateModel(model, trained, transform, {
       noise: level(noise),
+      noiseFrames: frames,
       heardMean: level(0),
       cleanMean: level(0),
-      snrDb: 0,
     })
+  const fitted = (noise: number) => fittedModel(noise).means
 
   test("without noise the model stays as it is", () => {
     expect(far(fitted(-60), clean)).toBeLessThan(1e-3)
@@ -92,6 +100,53 @@ describe("means in noise", () => {
     expect(apart(fitted(0))).toBeLessThan(apart(clean))
     expect(apart(fitted(0))).toBeGreaterThan(0.1)
   })
+
+  test("sounds vary as they were trained where there is no noise, and less where it drowns them, but never hardly at all", () => {
+    expect(far(fittedModel(-60).variances, trained.values)).toBeLessThan(1e-3)
+    const drowned = fittedModel(60).variances
+    expect(
+      far(
+        drowned,
+        trained.values.map((x) => 0.6 * x),
+      ),
+    ).toBeLessThan(1e-3)
+    const some = fittedModel(0).variances
+    expect(some.every((x, n) => x >= 0.6 * trained.values[n]! - 1e-4 && x <= trained.values[n]! + 1)).toBe(true)
+  })
+
+  test("in noise that wavers only the sounds themselves are moved, by as much as the voice's usual mean is off", () => {
+    const moved = shiftModel(model, trained, transform, { heardMean: level(1), cleanMean: level(3) })
+    expect(moved.means[0]! - clean[0]!).toBeCloseTo(2 * Math.sqrt(25), 4)
+    expect(far(moved.means.subarray(1, cepstraCount), clean.subarray(1, cepstraCount))).toBeLessThan(1e-4)
+    expect(far(moved.means.subarray(2 * cepstraCount), clean.subarray(2 * cepstraCount))).toBe(0)
+    expect(moved.variances).toEqual(trained.values)
+  })
+})
+
+describe("the usual voice", () => {
+  const said = (mean: number[], loudness: number, frames = 100) => ({ mean: Float64Array.from(mean), loudness, frames })
+
+  test("is what the first utterance holds, and then what all hold together", () => {
+    const voice = createUsualVoice()
+    expect([...voice.meanWith(said([1, 2], 5))]).toEqual([1, 2])
+    voice.remember(said([1, 2], 5))
+    expect([...voice.meanWith(said([3, 2], 5))]).toEqual([2, 2])
+    voice.remember(said([3, 2], 5))
+    expect([...voice.meanWith(said([2, 5], 5))]).toEqual([2, 3])
+  })
+
+  test("is as loud as the utterance at hand", () => {
+    const voice = createUsualVoice()
+    voice.remember(said([1, 2], 5))
+    expect([...voice.meanWith(said([3, 4], 7))]).toEqual([3, 4])
+  })
+
+  test("fades: half a minute later it is mostly what was said since", () => {
+    const voice = createUsualVoice()
+    voice.remember(said([0], 0, 3000))
+    for (let n = 0; n < 20; n++) voice.remember(said([1], 0, 300))
+    expect(voice.meanWith(said([1], 0, 1))[0]).toBeGreaterThan(0.8)
+  })
 })
 
 describe("the means of a model file", () => {
@@ -107,13 +162,13 @@ describe("the means of a model file", () => {
   const values = Array.from({ length: 39 }, (_, n) => n / 2)
 
   test("are read with their layout", () => {
-    expect(readMeans(file(values))).toEqual({ codebooks: 1, densities: 1, values: Float32Array.from(values) })
+    expect(readGaussians(file(values))).toEqual({ codebooks: 1, densities: 1, values: Float32Array.from(values) })
   })
 
   test("are left alone where the layout is another", () => {
-    expect(readMeans(file(values, [0x11223344, 1, 1, 1, 39, 0, 0, 39]))).toBeNull()
-    expect(readMeans(file(values).slice(0, 90))).toBeNull()
-    expect(readMeans(new TextEncoder().encode("<!doctype html>"))).toBeNull()
+    expect(readGaussians(file(values, [0x11223344, 1, 1, 1, 39, 0, 0, 39]))).toBeNull()
+    expect(readGaussians(file(values).slice(0, 90))).toBeNull()
+    expect(readGaussians(new TextEncoder().encode("<!doctype html>"))).toBeNull()
   })
 })
 

@@ -10,6 +10,7 @@ const recogniser: Recogniser = {
   take: () => done(undefined),
   hear: () => null,
   fitTo: () => {},
+  startAnew: () => {},
   weigh: () => null,
 }
 

@@ -52,7 +52,7 @@ export const createReader = (settings: SettingsKeeper, options: ScriptedListener
       const id = `read-${++count}`
       events?.state?.("speech")
       events?.state?.("listening")
-      events?.fit?.(id, { worstWord: -short, whole: -4, hidden: 0, shortestNumber: null })
+      events?.fit?.(id, { worstWord: -short, whole: -4, hidden: 0, shortestNumber: null, noise: 0, wavers: false })
       ear.say(text, count * 10, { id })
     },
     mumble: () => {

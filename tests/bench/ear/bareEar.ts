@@ -18,7 +18,7 @@ export interface BareEarChoice {
 export const createBareEar = async ({ files, fitted }: BareEarChoice): Promise<LoopEar> => {
   const engine = await loadEngineInNode()
   const decoder = loadDecoder(engine, files, fitted ? { compallsen: true, remove_noise: false } : {})
-  const fitToNoise = fitted ? createNoiseAdapter(engine, files, [decoder]) : () => {}
+  const surroundings = fitted ? createNoiseAdapter(engine, files, [decoder]) : null
   const automata = new Map<string, Automaton>()
   let taken = ""
   return {
@@ -34,7 +34,7 @@ export const createBareEar = async ({ files, fitted }: BareEarChoice): Promise<L
     },
     hear: (samples) => {
       if (samples.length < 0.15 * files.pack.rateHz) return null
-      fitToNoise(samples)
+      surroundings?.fit(samples)
       const best = decode(engine, decoder, samples)
       return best && best.words.length > 0 ? { text: best.text, alternatives: [], words: best.words, margin: 1 } : null
     },

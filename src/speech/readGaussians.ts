@@ -1,16 +1,21 @@
-/** The means of a sound model file: where its sounds lie. The header is text, then come sizes and plain floats. */
+/** Means or variances of a sound model file: where its sounds lie and how far they spread. Text, sizes, plain floats. */
 import { cepstraCount } from "./cepstra"
-import type { MeansLayout } from "./compensateMeans"
 
-export interface Means extends MeansLayout {
+/** How the figures lie: for each codebook, three streams (the sound, its change, the change of that). */
+export interface ModelLayout {
+  codebooks: number
+  densities: number
+}
+
+export interface Gaussians extends ModelLayout {
   values: Float32Array
 }
 
 const magic = 0x11223344
-const streams = 3
+export const streams = 3
 
 /** Null where the model is laid out in another way than the ear knows how to change. */
-export const readMeans = (bytes: Uint8Array): Means | null => {
+export const readGaussians = (bytes: Uint8Array): Gaussians | null => {
   const header = new TextDecoder("latin1").decode(bytes.subarray(0, 1000))
   const end = header.indexOf("endhdr\n")
   if (end < 0) return null
