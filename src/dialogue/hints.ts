@@ -1,6 +1,6 @@
 /**
- * Hints for a worker whose words go under in noise. Each is given once in a sitting, when the same trouble comes for the
- * second time, and nothing is accepted more easily for it.
+ * Hints for a worker whose words go under in noise. Each is given once in a sitting, and nothing is accepted more
+ * easily for it.
  */
 import type { RecordedFact } from "../facts/Fact"
 import { sureMargin } from "../facts/Heard"
@@ -14,15 +14,15 @@ export const hintAfterReadings = (turn: Turn, facts: readonly RecordedFact[]): v
   if (isInDoubt && readings.length > 0) hintAtZero(turn, "resistance", readings)
 }
 
-/** What brings the hint. */
-const enough = 2
+/** How much trouble brings the hint: the first yes that has to be said again costs a turn, a reading in doubt is usual. */
+const enough: Readonly<Record<keyof Troubles, number>> = { faintAnswers: 1, readings: 2 }
 
 /** Counts one more, or what weighs as much as two, and tells whether it is the time for the hint. */
 const isEnough = (turn: Turn, trouble: keyof Troubles, weight = 1): boolean => {
   const { troubles } = turn.state
   const before = troubles[trouble]
   turn.set({ troubles: { ...troubles, [trouble]: before + weight } })
-  return before < enough && before + weight >= enough
+  return before < enough[trouble] && before + weight >= enough[trouble]
 }
 
 /**
@@ -30,7 +30,7 @@ const isEnough = (turn: Turn, trouble: keyof Troubles, weight = 1): boolean => {
  * ear half hears, an end that accepts would be worse than one that denies.
  */
 export const hintAtMoreWords = (turn: Turn): void => {
-  if (isEnough(turn, "faintAnswers")) turn.say("In this noise say yes that's right, or no that's wrong.")
+  if (isEnough(turn, "faintAnswers")) turn.say("Best say yes that's right, or no that's wrong.")
 }
 
 /** Two nines and more are what is made of "nought point nought …": no bond reads so. */
@@ -45,5 +45,5 @@ export const hintAtZero = (turn: Turn, kind: string, values: readonly unknown[])
   const mayBeNought = values.length === 0 || values.some((value) => String(value).includes("9"))
   if (kind !== "resistance" || !mayBeNought || heard?.margin == null || /\bzero point\b/.test(heard.text)) return
   const isTelling = values.length > 0 && values.every((value) => nines.test(String(value)))
-  if (isEnough(turn, "readings", isTelling ? enough : 1)) turn.say("Say zero for nought.")
+  if (isEnough(turn, "readings", isTelling ? enough.readings : 1)) turn.say("Say zero for nought.")
 }

@@ -33,7 +33,7 @@ export const newHabits = (): Habits => ({ inMoreWords: false, saysZero: false, s
 export const nextWords = (moment: Moment): string | null => {
   const { last, habits } = moment
   const heard = last.words.join(" ")
-  habits.inMoreWords ||= heard.includes("In this noise say")
+  habits.inMoreWords ||= heard.includes("Best say yes")
   habits.saysZero ||= heard.includes("Say zero for nought")
   if (isInDigits(heard)) habits.spells = moment.entry
   const isOfThis = moment.state.record.entries.some((held) => held.accepted && isSame(held.fact, moment.entry.fact))
@@ -98,6 +98,10 @@ const afterReadBack = ({ state, last, part, entry }: Moment, isDown: boolean) =>
   if (wrong.length > 0) return "no"
   // Another reading may still have waited; a yes is about that one.
   const isThis = facts.some((fact) => isSame(fact, entry.fact))
+  // What he has not said yet he does not say yes to, however true it will be.
+  const isToCome = (fact: RecordedFact) =>
+    part.entries.slice(part.entries.indexOf(entry) + 1).some((one) => isSame(fact, one.fact))
+  if (facts.some(isToCome)) return "no"
   if (!isThis) return back.needsYes ? "yes" : isDown ? null : entry.full
   return back.needsYes ? "yes" : null
 }
