@@ -54,7 +54,7 @@ export interface FaintAnswer {
   margin: number
 }
 
-/** How often something was not understood in this sitting; the second time brings a hint, and only that one time. */
+/** How often something was not understood in this sitting; it brings a hint, and only one time (`hints.ts`). */
 export interface Troubles {
   /** A yes or a no that was too faint. */
   faintAnswers: number

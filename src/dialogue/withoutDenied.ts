@@ -1,7 +1,7 @@
 /**
  * A doubt without what the worker has just said no to: asked for a value again, he does not mean the one that he took
- * back, so that of two which sound alike the other is put forward. Where none is left, an ear that was in doubt is not believed; what is plain or was spelled, he may have
- * meant after all.
+ * back, so that of two which sound alike the other is put forward. Where none is left, an ear that was in doubt is not
+ * believed; what is plain or was spelled, he may have meant after all.
  */
 import { type Heard, sureMargin } from "../facts/Heard"
 import type { Interpretation } from "../facts/Interpretation"

@@ -21,13 +21,15 @@ const leastVariance = 1e-4
  * each: one of the places could be memory that was given back.
  */
 export const findModelMemory = (engine: Engine, trained: SoundModel, decoders: number): ModelMemory | null => {
-  const { precisions, norms } = toEngine(trained.variances)
-  const parts = [trained.means, precisions, norms].map((values) => findFloats(engine.HEAPF32, values))
+  const asTrained = toEngine(trained.variances)
+  const parts = [trained.means, asTrained.precisions, asTrained.norms].map((values) =>
+    findFloats(engine.HEAPF32, values),
+  )
   if (parts.some((places) => places.length !== decoders)) return null
   const [means, spreads, sums] = parts
   return {
     write: (model) => {
-      const { precisions, norms } = toEngine(model.variances)
+      const { precisions, norms } = model.variances === trained.variances ? asTrained : toEngine(model.variances)
       for (const place of means!) engine.HEAPF32.set(model.means, place)
       for (const place of spreads!) engine.HEAPF32.set(precisions, place)
       for (const place of sums!) engine.HEAPF32.set(norms, place)
