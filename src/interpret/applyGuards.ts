@@ -6,6 +6,7 @@ import type { Context } from "../facts/Interpretation"
 import { againstWish } from "./againstWish"
 import { type Claim, isMeasured } from "./Claim"
 import type { Clauses } from "./Clauses"
+import { circuitOf } from "./circuitOf"
 import { isSold } from "./decideQuantity"
 import { foreignSubject } from "./foreignSubject"
 import { bitsOf } from "./GrammarBits"
@@ -21,9 +22,12 @@ import {
   isOutdone,
   isPast,
   isPromised,
+  isSupposing,
+  isUnchanged,
   reachesClause,
 } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
+import { isQuestion } from "./isQuestion"
 import { isReckoned } from "./isReckoned"
 import {
   beginsAsking,
@@ -39,7 +43,6 @@ import {
   isStrangelyDone,
   isSupposed,
   leadsIn,
-  opensQuestion,
 } from "./marksOfDoubt"
 import { isEdgeGap } from "./Token"
 import { hasTag, type Island, type Utterance } from "./Utterance"
@@ -85,6 +88,9 @@ class Guards {
   judge(claim: Claim): Claim | null {
     const { utterance, clauses } = this
     if (!utterance.isClear && isChatter(claim, utterance, clauses)) return null
+    const circuit = circuitOf(claim, utterance, clauses)
+    if (circuit)
+      return this.inSame("clause", claim, circuit) ? null : this.onlyAsked(claim, "that was said of a circuit")
     if (isOfLeads(claim, utterance, clauses) || isSupposed(claim, utterance, clauses)) return null
     if (this.talk.length > 0) {
       if (this.isPlanned(claim) || this.isOvertaken(claim)) return null
@@ -92,13 +98,15 @@ class Guards {
         return this.doubt({ ...claim, value: null }, "some were left out, and the rest were not named")
     }
     if (this.isElsewhere || this.isConditional(claim)) return this.judgeHearsay(claim)
-    if (this.isQuestion(claim)) return this.onlyAsked(claim, "that sounded like a question")
+    if (isQuestion(claim, utterance, clauses, this.talk)) return this.onlyAsked(claim, "that sounded like a question")
     return claim.kind === "step_done" ? this.judgeStep(claim) : this.judgeValue(claim)
   }
 
   private judgeHearsay(claim: Claim): Claim | null {
     if (isContradicted(claim, this.utterance)) return this.doubt(claim, "two arrangements were said")
-    return this.found("guards.condition").some((one) => isPromised(one, this.utterance))
+    return this.found("guards.condition").some(
+      (one) => isPromised(one, this.utterance) || isSupposing(one, this.utterance),
+    )
       ? null
       : this.onlyAsked(claim, "somebody else may have said so")
   }
@@ -198,16 +206,8 @@ class Guards {
         (claim.kind === "step_done" || one.from < claim.from) &&
         !isPast(one, this.utterance) &&
         !isDictating(one, this.utterance) &&
+        !isUnchanged(one, claim, this.utterance) &&
         !(one.from >= claim.to && (isDuty(one, this.utterance) || isNextWork(one, this.utterance))),
-    )
-  }
-
-  private isQuestion(claim: Claim): boolean {
-    if (this.clauses.questions.has(this.clauses.sentence[claim.from]!)) return true
-    if (this.talk.length === 0) return false
-    const whats = this.found("answers.repeat").filter((one) => opensQuestion(one, this.utterance))
-    return [...whats, ...this.found("guards.question"), ...this.found("guards.wonder")].some((one) =>
-      this.inSame("sentence", claim, one),
     )
   }
 
@@ -275,7 +275,9 @@ class Guards {
 
   /** "no ten mil" repairs; "it's not ten mil" denies, and so does "it's no ten mil" where no is said for not. */
   private isRepairingNo(island: Island): boolean {
-    return island.rule === "answers.deny" && !/not|n't|nae|^(no )?(it's|that's|it is) no$/.test(this.textOf(island))
+    return (
+      island.rule === "answers.deny" && !/not|n't|nae|^no way$|^(no )?(it's|that's|it is) no$/.test(this.textOf(island))
+    )
   }
 
   private textOf(island: Island): string {

@@ -1,5 +1,5 @@
 /** Phrases that look like a guard and, by the words beside them, take nothing back. */
-import type { Claim } from "./Claim"
+import { type Claim, isMeasured } from "./Claim"
 import type { Island, Utterance } from "./Utterance"
 import { trait } from "./wordTraits"
 
@@ -16,7 +16,7 @@ const old =
   /^((i )?thought|usually|normally|generally|typically|as a rule|as usual|till|until|used to|yesterday|last (time|year|year's|week)|previous|previously|the old|(the )?drawing says|the drawing|on paper|regs say|book says|(drawings?|plans?|spec|schedule|book|sheet) (has|have|had) (it|that|them))$/
 /** What is, set against what was: "but it's", "now it reads", "today I'm getting". */
 const anew =
-  /\b(but (it's|it|that's|this|actually|what's|what is)|(now|today|here) (it's|it|that's|i'm|i|we're|we|she's|reads|reading|getting)|it's now|my (tape|meter|tester) (says|reads|shows|has)|the new (one|bond|cable)('s| is))\b/
+  /\b(but ((they've|they|we've|i've|he's|somebody's|it's been|been) (converted|changed|switched|moved|swapped|upgraded)|it's|it|that's|this|actually|what's|what is)|(now|today|here) (it's|it|that's|i'm|i|we're|we|she's|reads|reading|getting)|it's now|my (tape|meter|tester) (says|reads|shows|has)|the new (one|bond|cable)('s| is))\b/
 
 /** "I thought it was six but it's ten", "till I cleaned it, now it's ten": only what was thought, or was, falls. */
 export const isOutdone = (island: Island, utterance: Utterance): boolean =>
@@ -57,7 +57,9 @@ const isOfNext = (island: Island, utterance: Utterance): boolean =>
 /** "if it goes over I'll swap the leads": what will be done then. */
 export const isPromised = (island: Island, utterance: Utterance): boolean =>
   /^(if|when|once|as soon as)$/.test(textOf(island, utterance)) &&
-  utterance.words.slice(island.to).some((word) => /^(i'll|we'll)$/.test(word))
+  /\b(i'll|we'll|(i'm|we're) (changing|swapping|replacing|redoing|upgrading|ripping|not))\b/.test(
+    utterance.words.slice(island.to).join(" "),
+  )
 
 /** "you can put down ten square": says what to write. */
 export const isDictating = (island: Island, utterance: Utterance): boolean =>
@@ -70,6 +72,28 @@ export const isOfSupply = (claim: Claim, { entries, traits }: Utterance): boolea
   (traits & trait.premises) !== 0 &&
   /^(earthing_arrangement|fuse_rating|polarity|neutral_csa)$/.test(claim.kind) &&
   entries.some((entry, at) => at < claim.from && (entry.traits & trait.premises) !== 0)
+
+/** "what if it's TT", "it'd be twelve metres if I went round", "regs want it within six hundred": nobody says that it is. */
+export const isSupposing = (island: Island, utterance: Utterance): boolean => {
+  const text = textOf(island, utterance)
+  const before = utterance.words.slice(0, island.from).join(" ")
+  if (text === "if")
+    return (
+      /\bwhat$/.test(before) ||
+      (/\b(it'd|that'd|it would|that would|would) be\b/.test(before) &&
+        /^(i|we|they|you) (went|ran|took|did|had|came|put|used|could)\b/.test(
+          utterance.words.slice(island.to).join(" "),
+        ))
+    )
+  return /^(regs|regulations|book|table|standard|guide|manual|rules|rule) (wants?|asks for)$/.test(text)
+}
+
+/** "no, make that the water, still ten mil": the value is what it was; "still ten metres to pull" is to be done. */
+export const isUnchanged = (island: Island, claim: Claim, utterance: Utterance): boolean =>
+  textOf(island, utterance) === "still" &&
+  isMeasured(claim.kind) &&
+  island.to === claim.from &&
+  utterance.words[claim.to] !== "to"
 
 /** "cleaned the pipe like you're supposed to": done as it should be. */
 export const isDuty = (island: Island, utterance: Utterance): boolean =>

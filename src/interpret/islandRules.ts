@@ -64,6 +64,7 @@ export const islandRules: readonly string[] = [
   "arrangement.arrangement",
   "quantity.foreign",
   "quantity.pipe",
+  "quantity.circuit",
   "quantity.vague",
   "quantity.imperial",
   "distance.distance",

@@ -42,8 +42,10 @@ export function isHalved(claim: Claim, { words, tokens, islands }: Utterance): b
 }
 
 /** "I hivvent fitted the clamp": a strange word between who did it and what was done may deny it. */
-export const isStrangelyDone = ({ from }: Claim, { words, leftovers }: Utterance): boolean =>
-  leftovers[from - 1] === "unknown" && /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")
+export const isStrangelyDone = ({ from }: Claim, { words, leftovers, tokens }: Utterance): boolean =>
+  leftovers[from - 1] === "unknown" &&
+  !isEdgeGap(tokens[from - 1]!.after) &&
+  /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")
 
 const opensDoubt = new Set(["or", "could", "might", "may", "possibly", "perhaps", "maybe", "but"])
 
@@ -75,12 +77,22 @@ export const isOfSwitch = ({ kind, from }: Claim, { words }: Utterance): boolean
   )
 
 /** "is everything proved dead": a clause that begins with its verb asks. */
-export function beginsAsking(claim: Claim, { words }: Utterance, { clause }: Clauses): boolean {
+export function beginsAsking(claim: Claim, utterance: Utterance, { clause }: Clauses): boolean {
+  const { words } = utterance
   const first = clause.indexOf(clause[claim.from]!)
   return (
-    first < claim.from && /^(is|are|was|were|did|does|do|shall|should|could|would|will|can|has)$/.test(words[first]!)
+    !isAnswered(claim, utterance) &&
+    first < claim.from &&
+    /^(is|are|was|were|did|does|do|shall|should|could|would|will|can|has)$/.test(words[first]!)
   )
 }
+
+/** "have the leads been nulled? yes they have": of a step only, since of two values either may be the answer. */
+export const isAnswered = ({ kind, to }: Claim, { words }: Utterance): boolean =>
+  kind === "step_done" &&
+  /^(now )?(yes|yeah|yep|aye) (they|it|i|we|that|she) (have|has|are|is|did|do|was|were)( (now|indeed))?$/.test(
+    words.slice(to).join(" "),
+  )
 
 /** Whether only words that say little stand between two places. */
 export const isSmallBetween = (from: number, to: number, { leftovers }: Utterance): boolean =>
