@@ -2,7 +2,7 @@
  * A marked repair leaves only the final value, however the engine cut the sentences. Without a mark nothing is
  * repaired: two values for one field are asked about.
  */
-import { type Claim, isMeasured } from "./Claim"
+import { type Claim, isMeasured, type MeasuredKind } from "./Claim"
 import { decideQuantity } from "./decideQuantity"
 import { bitsOf } from "./GrammarBits"
 import { isEdgeGap } from "./Token"
@@ -27,7 +27,10 @@ export function repairMarks(utterance: Utterance): readonly Island[] {
     if (text === "make it" && /^i('d)?$/.test(utterance.words[one.from - 1] ?? "")) return false
     if (one.rule === "repairs.repair" || one.rule === "repairs.no") return true
     if (one.rule === "answers.deny")
-      return /^(no|nope|nah|wrong|not right|that's wrong|negative)\b/.test(text) || isAfterthought(utterance, one, text)
+      return (
+        /^((ah |oh )?no|nope|nah|wrong|not right|that's wrong|negative)\b/.test(text) ||
+        isAfterthought(utterance, one, text)
+      )
     return one.rule === "answers.undo" && wipes.test(text)
   })
 }
@@ -81,6 +84,15 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   if (next && mayDeny(text, mark, utterance)) return eitherOf(claims, last, next, utterance)
   if (!next && isPartBehind(mark, utterance) && !deniesBehind(mark, utterance)) return [...claims]
   if (!next) return endRepair(claims, meantBy(mark, before, utterance) ?? last, text, mark, utterance)
+  const sized = next.kind === "field" ? listBefore(before, mark, utterance) : null
+  if (sized) {
+    const number = numberIn(next, utterance)
+    const again =
+      number && decideQuantity({ kind: sized.kind, number, hasUnit: true, isAsked: true }, next.from, next.to)
+    return again
+      ? claims.filter((one) => !sized.claims.includes(one)).map((one) => (one === next ? again : one))
+      : [...claims]
+  }
   if (before.some((one) => one.kind === next.kind)) return withoutReplaced(claims, before, next, utterance)
   if (next.kind === "field" && isMeasured(last.kind)) {
     const number = numberIn(next, utterance)
@@ -90,6 +102,19 @@ function repairAt(claims: readonly Claim[], mark: Island, utterance: Utterance):
   }
   if (isUnfinishedPlace(last, next, mark, utterance)) return claims.filter((one) => one !== last)
   return repairOtherKind(claims, last, next, utterance, text)
+}
+
+/** "tails are sixteen, twenty-five, beg pardon, twenty-five": a measure and the bare numbers said for it, and no part between. */
+function listBefore(
+  before: readonly Claim[],
+  mark: Island,
+  { islands }: Utterance,
+): { kind: MeasuredKind; claims: readonly Claim[] } | null {
+  const at = before.findLastIndex((one) => one.kind !== "field")
+  const first = before[at]
+  if (!first || !isMeasured(first.kind) || at === before.length - 1) return null
+  if (islands.some((one) => one.said.has("item") && one.from >= first.to && one.to <= mark.from)) return null
+  return { kind: first.kind, claims: before.slice(at) }
 }
 
 const pause =
@@ -129,7 +154,21 @@ function withoutReplaced(
   const ofPart = replaced.filter((one) => part !== undefined && partOf(one, utterance) === part)
   const lastPart = partOf(replaced.at(-1) ?? next, utterance)
   const gone = ofPart.length > 0 ? ofPart : replaced.filter((one) => partOf(one, utterance) === lastPart)
-  return claims.filter((one) => !gone.includes(one))
+  return claims
+    .filter((one) => !gone.includes(one))
+    .map((one) => (one === next ? withBound(one, gone.at(-1), utterance) : one))
+}
+
+/** "greater than two, no, two hundred megs": a number that was begun again keeps its bound; another one is asked about. */
+function withBound(next: Claim, gone: Claim | undefined, utterance: Utterance): Claim {
+  const { islands, words } = utterance
+  const island = gone && islands.find((one) => one.from <= gone.from && gone.from < one.to)
+  const bound = island && (tagValue(island, "qualifier") as Claim["qualifier"])
+  if (!gone || !bound || next.qualifier || next.doubt) return next
+  const wordOf = (claim: Claim) => words[numberIn(claim, utterance)?.from ?? -1]
+  if (wordOf(next) !== undefined && wordOf(next) === wordOf(gone)) return { ...next, qualifier: bound }
+  const candidates = next.value === null ? [] : [next.value]
+  return { ...next, doubt: { candidates, because: "more or less than that may still be meant" } }
 }
 
 /**

@@ -189,9 +189,12 @@ const ofWhich = (claim: Claim, candidates: readonly Item[], because = "it was no
 })
 
 /** "sixteen mil earth" is the earthing conductor; a bond is called so only with its part. */
-function namedEarth(claim: Claim, { words, tokens }: Utterance, mentions: readonly Mention[]): Item | null {
+function namedEarth(claim: Claim, utterance: Utterance, mentions: readonly Mention[]): Item | null {
+  const { words, tokens } = utterance
   if (claim.kind !== "conductor_csa") return null
-  if (words[claim.to - 1] === "earth") return "earthing_conductor"
+  // "gas is on a ten mil earth": of the part that the very words name.
+  const isOfPart = (one: Mention) => one.to <= claim.from && isOneBreath(one.to, claim.from, utterance)
+  if (words[claim.to - 1] === "earth") return mentions.some(isOfPart) ? null : "earthing_conductor"
   // "the earth's in sixteen", where no part was named that it could be the earth of.
   const at = claim.from - 1
   const opens = at === 0 || /^(the|main|and)$/.test(words[at - 1] ?? "") || (at > 0 && isEdgeGap(tokens[at - 1]!.after))
@@ -277,6 +280,10 @@ function postposed(claim: Claim, mentions: readonly Mention[], utterance: Uttera
 /** "sixteen mil water, ten mil gas": a part right behind its value, with a pause after it. */
 const endsClause = (mention: Mention, utterance: Utterance) =>
   mention.to >= utterance.tokens.length || utterance.tokens[mention.to - 1]!.after !== "space"
+
+/** Whether neither a pause nor an "and" stands between two places. */
+const isOneBreath = (from: number, to: number, utterance: Utterance) =>
+  !isPartedBetween(from, to, utterance) && !utterance.words.slice(from, to).includes("and")
 
 const isPartedBetween = (from: number, to: number, utterance: Utterance) =>
   utterance.tokens.slice(from - 1, to).some((token) => isEdgeGap(token.after))

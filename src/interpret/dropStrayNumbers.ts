@@ -17,7 +17,7 @@ const afterNumber = new Set(
 )
 /** Words that may lead up to a number. */
 const beforeNumber = new Set(
-  "minus about roughly say around at in exactly only still it's that's is was it that reading says got rated be earth earth's make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but here's run goes done all both i or to till are were stranded solid yellow not no probably perhaps maybe possibly".split(
+  "minus about roughly say around at in exactly only still it's that's is was it that reading says got rated be earth earth's make call comes to of a an the just i've we've there's another and so then now well right ok okay er um uh erm yes yeah aye yep for with but they're here's run goes done all both i or to till are were stranded solid yellow not no probably perhaps maybe possibly".split(
     " ",
   ),
 )
@@ -48,7 +48,7 @@ export function dropStrayNumbers(
 function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim | null {
   const isAsked = context.asked === claim.kind
   if (isSpokenReading(claim, utterance)) return hasStrangeUnit(claim, utterance) ? doubtful(claim) : claim
-  if (isOfThing(claim, utterance)) return null
+  if (isOfThing(claim, utterance) || isShareOfRun(claim, utterance)) return null
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? doubtful(claim) : null
   const isOther =
     isOfStretch(claim, utterance) || isOfStock(claim, utterance, clauses) || isLabel(claim, utterance, isAsked)
@@ -63,6 +63,14 @@ const isOfThing = ({ to }: Claim, { entries, tokens, traits }: Utterance): boole
   (traits & trait.object) !== 0 &&
   tokens[to - 1]!.after === "space" &&
   ((entries[to]?.traits ?? 0) & trait.object) !== 0
+
+/** "eleven metres, and about a metre of it's in trunking": a share of the length that was said before. */
+const isShareOfRun = ({ kind, from, to }: Claim, { words, islands }: Utterance): boolean =>
+  kind === "length" &&
+  /^of (it's|it is|that's|that is|which is|which)\b/.test(
+    words.slice(words[to - 1] === "it" ? to - 2 : to, to + 2).join(" "),
+  ) &&
+  islands.some((one) => one.rule === "length.length" && one.to <= from)
 
 /** "the first three metres": a stretch of the run and not its length. */
 const isOfStretch = ({ kind, from }: Claim, { words }: Utterance): boolean =>

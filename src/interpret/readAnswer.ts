@@ -51,7 +51,7 @@ function kindsOf(utterance: Utterance): ReadonlySet<AnswerKind> | null {
     const text = utterance.words.slice(island.from, island.to).join(" ")
     const isAsked = utterance.tokens[island.to - 1]!.after === "question"
     const isReason = island.rule === "guards.undone" && /^(the )?wrong /.test(text) && island.from > 0
-    const isHum = /^(uh huh|mhm|mm hmm?|mmhm)$/.test(text)
+    const isHum = /^(uh huh|mhm|mm hmm?|mmhm|go on)$/.test(text)
     const kind = text === "sorry" && isAsked ? "repeat" : answerKind(island.rule, text)
     if (!kind && !isReason) return null
     kinds.add(isReason ? "reason" : isHum ? "hum" : kind!)
@@ -136,7 +136,9 @@ const isAbsenceOnly = (utterance: Utterance): boolean =>
 
 /** What the answer means under the open question. */
 export function readAnswer(kinds: ReadonlySet<AnswerKind>, context: Context): Interpretation {
-  if (kinds.has("undo")) return only({ kind: "undo", value: true })
+  // "no, scrap that" over a read-back: what is scrapped is what was read back.
+  if (kinds.has("undo") && !(kinds.has("deny") && context.asked === "confirm"))
+    return only({ kind: "undo", value: true })
   if (kinds.has("repeat") && !kinds.has("confirm") && !kinds.has("deny")) return only({ kind: "repeat", value: true })
   if (kinds.has("skip") && !kinds.has("confirm"))
     return context.asked === undefined ? nothing : only({ kind: "skip", value: true, ...subjectOf(context) })

@@ -75,7 +75,9 @@ function isPick({ utterance, clauses, claims, context }: Site, mention: Mention)
       !isIntent(one.from, one.to) &&
       // "water, no, gas": the no took back what stood before it.
       !(marks.includes(one) && one.from > 0 && one.to <= mention.from) &&
-      /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.deny)/.test(one.rule),
+      /^(guards\.(not|plan|condition|question|undone|absent)|parts\.notPart|answers\.(deny|undo)|commands\.what)/.test(
+        one.rule,
+      ),
   )
   if (guards.length > 0 || clauses.questions.size > 0) return false
   const inClause = (at: number) => clauses.clause[at] === clauses.clause[mention.from]

@@ -146,7 +146,7 @@ function withValue(
 ): Interpretation {
   const readback = context.readback!
   const isSame = "value" in readback && readback.value === claim.value && qualifierOf(readback) === claim.qualifier
-  const rest: Fact[] = [...(others.length > 0 ? services : []), ...others.map(factOf)]
+  const rest: Fact[] = [...services, ...others.map(factOf)]
   if (isSame && tone.denies) return { facts: [], ask: { ...askAgain(readback.kind), isSameAgain: true }, command: null }
   if (isSame) return { facts: [{ kind: "confirm", value: true }, ...rest], ask: settled.ask, command: null }
   if (tone.confirms && !tone.denies)

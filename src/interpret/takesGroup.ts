@@ -17,7 +17,7 @@ const links =
 const before = new RegExp(`\\b(${groups.join("|")})${links}$`)
 const inside = /\b(on|for|to) (both|each|all|every)$/
 const behind =
-  /^(each\b|apiece|(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor)))/
+  /^(each\b|apiece|(on|for|to) (the )?(one|other|others|rest|each|every|both|all|first|second|two|three|them)\b(?! (side|end|wall|hand|leg|floor|hundred|thousand|point|meg|k)))/
 
 /** Whether the words may speak of a group, or of one of it, around the claim: a quick look. */
 export const maySpeakOfGroup = ({ from, to }: Claim, { entries, traits }: Utterance): boolean =>
