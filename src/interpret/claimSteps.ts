@@ -48,10 +48,25 @@ function claimOf(utterance: Utterance, island: Island, context: Context): Claim[
 function isOfElse(utterance: Utterance, island: Island, step: Step, asked: Step | null): boolean {
   const { words } = utterance
   if (step === "clamp_fitted" && words.includes("sheath")) return true
+  // "proving unit before, proving unit after": only with its "dead", and only both together.
+  if (hasTag(island, "routine")) return !(words.includes("before") && words.includes("after") && saysDead(utterance))
+  // "finished with the clamp meter"
+  if (step === "clamp_fitted" && /^meters?('s)?$/.test(words[island.to] ?? "")) return true
   if (asked === step) return false
+  if (hasTag(island, "ifAsked")) return true
   if (hasTag(island, "ofDead")) return !words.includes("dead") && !words.includes("she's")
   return hasTag(island, "ofClamp") && !isClampWork(utterance, island)
 }
+
+/** "dead, …", "it's dead": said of what was tested; "battery's dead" and "not dead" are not. */
+const saysDead = ({ words, tokens }: Utterance): boolean =>
+  words.some(
+    (word, at) =>
+      word === "dead" &&
+      (at === 0 ||
+        isEdgeGap(tokens[at - 1]!.after) ||
+        /^(it's|that's|she's|all|proved|tested|everything|both|and|they're)$/.test(words[at - 1]!)),
+  )
 
 /** "cleaned, clamped, tagged": beside work on the clamp a tag is its label; beside an isolator it is none. */
 const isClampWork = (utterance: Utterance, { from }: Island): boolean =>
@@ -114,10 +129,17 @@ function claimStep(island: Island, step: Step, asked: Step | null): Claim {
 
 /** Isolated or locked off is not proved dead, unless the same breath says so. */
 function claimIsolation(utterance: Utterance, island: Island, step: Step): Claim[] {
-  const isProved = utterance.islands.some((one) => tagValue(one, "step") === step)
+  const isProved = utterance.islands.some((one) => tagValue(one, "step") === step || isProof(utterance, one))
   if (isProved) return []
   const doubt = { candidates: [step], because: "it was not said to be proved dead" }
   return [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false, doubt }]
+}
+
+/** "isolated, proved", "that's dead, proved": what is proved was named right before the pause. */
+function isProof({ words, islands }: Utterance, { rule, from, to }: Island): boolean {
+  if (rule !== "steps.done" || words.slice(from, to).join(" ") !== "proved") return false
+  const before = words[from - 1] === "and" ? from - 1 : from
+  return words[before - 1] === "dead" || islands.some((one) => one.rule === "steps.isolatedOnly" && one.to === before)
 }
 
 /** "the cupboard's padlocked": what is locked is no circuit. */
@@ -159,7 +181,9 @@ const isOfLeads = ({ islands, words }: Utterance, { from }: Island): boolean =>
 
 function claimNulled(utterance: Utterance, island: Island, asked: Step | null): Claim[] {
   const claim: Claim = { kind: "step_done", value: "leads_nulled", from: island.from, to: island.to, isBare: false }
-  if (asked === "leads_nulled" || isOfLeads(utterance, island)) return [claim]
+  // "isolated, proved, clamp on, nulled": in a list of steps it can only be the leads.
+  const isListed = utterance.islands.some((one) => one.to <= island.from && hasTag(one, "step"))
+  if (asked === "leads_nulled" || isListed || isOfLeads(utterance, island)) return [claim]
   return [{ ...claim, doubt: { candidates: ["leads_nulled"], because: "it was not said what was nulled" } }]
 }
 
@@ -168,8 +192,12 @@ function claimDone(utterance: Utterance, island: Island, asked: Step | null): Cl
   const text = utterance.words.slice(island.from, island.to).join(" ")
   if (!asked && /^cleaned/.test(text) && utterance.islands.some((one) => tagValue(one, "step") !== undefined))
     return [{ kind: "step_done", value: "pipe_cleaned", from: island.from, to: island.to, isBare: false }]
+  if (isProof(utterance, island))
+    return [{ kind: "step_done", value: "isolated_proved_dead", from: island.from, to: island.to, isBare: false }]
   if (asked)
-    return isLoose(text, asked) || !isShort(utterance)
+    return isLoose(text, asked) ||
+      isOfOtherThing(utterance, island, asked) ||
+      !(isShort(utterance) || isAllTheSame(utterance, island))
       ? []
       : [{ kind: "step_done", value: asked, from: island.from, to: island.to, isBare: true }]
   const things = utterance.islands.filter(
@@ -181,6 +209,19 @@ function claimDone(utterance: Utterance, island: Island, asked: Step | null): Cl
     return step ? [{ kind: "step_done", value: step, from: island.from, to: island.to, isBare: false } as Claim] : []
   })
 }
+
+/** "done the leads" while the clamp is asked for: the thing behind the word is another. */
+function isOfOtherThing({ islands, words }: Utterance, { to }: Island, asked: Step): boolean {
+  const thing = islands.find((one) => one.rule === "steps.thing" && one.from >= to && one.from <= to + 1)
+  const isBehind = thing && words.slice(to, thing.from).every((word) => /^(the|a|my|that)$/.test(word))
+  return isBehind === true && !asked.startsWith(tagValue(thing!, "thing") ?? "-")
+}
+
+/** "didn't think I'd get that clamp on but it's on": what was feared stands before the "but", what is behind it. */
+const isAllTheSame = ({ words }: Utterance, { from, to }: Island): boolean =>
+  /\bbut( now)? (it's|it is|she's|they're|they are|that's) \w+( up| down| now)*$/.test(words.join(" ")) &&
+  words.slice(to).every((word) => word === "now") &&
+  words.lastIndexOf("but") < from
 
 /** Words that may stand beside an answer to a step question. */
 const smallWords = new Set(
@@ -215,6 +256,9 @@ function isLoose(text: string, asked: Step): boolean {
     landed: ["connected_to_met"],
     terminated: ["connected_to_met"],
     proved: ["isolated_proved_dead"],
+    "bolted down": ["clamp_fitted", "connected_to_met"],
+    "bolted up": ["clamp_fitted", "connected_to_met"],
+    "bolted on": ["clamp_fitted"],
     "in place": ["clamp_fitted", "label_fitted"],
   }
   const word = Object.keys(fits).find((key) => text === key || text.endsWith(` ${key}`))
