@@ -4,7 +4,7 @@ import { isSold } from "./decideQuantity"
 import type { NumberReading } from "./NumberReading"
 import { doubted, measure, numberOf, type Site } from "./Site"
 import { isEdgeGap } from "./Token"
-import { type Island, taggedNumbers, tagValue } from "./Utterance"
+import { hasTag, type Island, taggedNumbers, tagValue } from "./Utterance"
 
 /** "two hundred, off the meter": the place makes it a distance. */
 function isBeforePlace({ utterance, island }: Site): boolean {
@@ -104,6 +104,7 @@ export function claimVague(site: Site): Claim | null {
 /** "metres, clamp on": the number before the unit is missing. */
 export function claimLost(site: Site): Claim | null {
   const { utterance, island } = site
+  if (isSaidInFull(site)) return null
   const gap = utterance.tokens[island.to - 1]!.after
   const opens = island.from === 0 || isEdgeGap(utterance.tokens[island.from - 1]!.after)
   const isSize = site.asked === "conductor_csa" || site.asked === "neutral_csa"
@@ -124,6 +125,15 @@ export function claimLost(site: Site): Claim | null {
     (site.asked === "distance" ? "distance" : "conductor_csa")
   const number = isUnitRepair ? numberUnder(site, last!) : undefined
   return doubted(site, kind, number ? [number.value] : [], "the number was not heard")
+}
+
+/** "kilohms, forget that, ohms, it's one point three ohms": the unit comes again, with its number. */
+const isSaidInFull = ({ utterance, island }: Site): boolean => {
+  const unit = ({ metres: "m", ohms: "ohm" } as const)[utterance.words[island.from]!]
+  return (
+    unit !== undefined &&
+    utterance.islands.some((one) => one.from >= island.to && hasTag(one, "n") && tagValue(one, "unit") === unit)
+  )
 }
 
 const numberUnder = ({ utterance }: Site, island: Island) => taggedNumbers(utterance, island, "n")[0]

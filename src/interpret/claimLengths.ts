@@ -46,25 +46,29 @@ export function claimLength(site: Site): Claim | null {
   if (site.asked === "distance" && whole.shape === "fraction" && whole.value < 1 && !whole.doubt)
     return measure(site, "distance", { hasUnit: true, shift: 3, number: whole })
   if (hasTag(site.island, "mil")) return doubted(site, "length", [], "a length is wanted in metres")
+  const plus = tagValue(site.island, "plus")
   if (site.asked === "distance")
-    return doubted(site, "distance", inMillimetres(whole), "a distance is wanted in millimetres")
+    return doubted(site, "distance", inMillimetres(withPart(whole, plus)), "a distance is wanted in millimetres")
+  if (hasTag(site.island, "bound"))
+    return site.asked === "length" ? doubted(site, "length", [whole.value], "that is only a bound") : null
   if (site.asked === "resistance" && whole.lead === "nought" && whole.value < 1)
     return doubted(site, "resistance", [whole.value], "a reading was asked and metres came")
-  const plus = tagValue(site.island, "plus")
   if (hasTag(site.island, "one") && !plus && isPrice(site)) return null
   const centimetres = numberOf(site, "cm")
   const isExact = hasTag(site.island, "exact")
   if (centimetres && centimetres.value < 10 && !isExact)
     return doubted(site, "length", [whole.value + centimetres.value / 10], "the last figure may be tens or ones")
-  const text = plus
-    ? `${whole.text}${plus.slice(1)}`
-    : centimetres
-      ? `${whole.text}.${centimetres.text.padStart(2, "0")}`
-      : whole.text
+  const text = centimetres ? `${whole.text}.${centimetres.text.padStart(2, "0")}` : withPart(whole, plus).text
   if (!centimetres && isTornSquare(site, whole))
     return doubted(site, "length", [whole.value], "the two may belong to square millimetres")
   const hasUnit = tagValue(site.island, "unit") === "m"
   return measure(site, "length", { hasUnit, number: { ...whole, text, value: Number(text) } })
+}
+
+/** "a metre and a quarter": the number with the part that was said behind its unit. */
+function withPart(whole: NumberReading, plus: string | undefined): NumberReading {
+  const text = `${whole.text}${plus?.slice(1) ?? ""}`
+  return plus ? { ...whole, text, value: Number(text) } : whole
 }
 
 /** Metres that a clamp may be away, in millimetres; more than three are likelier the length of the run. */
@@ -106,7 +110,9 @@ export function claimDistance(site: Site): Claim | null {
   const goesOn = site.utterance.words[site.island.to] === "to"
   if (unit === "m" && goesOn) return measure(site, "length", { hasUnit: true, number })
   const centimetres = numberOf(site, "cm")
-  const joined = centimetres ? { ...number, text: `${number.text}.${centimetres.text}` } : number
+  const plus = tagValue(site.island, "plus")?.slice(1)
+  const rest = centimetres ? `.${centimetres.text}` : plus
+  const joined = rest ? { ...number, text: `${number.text}${rest}` } : number
   const claim = measure(site, "distance", { hasUnit: unit !== undefined, shift, number: joined })
   if (!claim) return null
   const qualifier = tagValue(site.island, "qualifier")

@@ -67,13 +67,17 @@ function claimOf(site: Site): Claim | null {
  */
 function claimCurrent(site: Site): Claim | null {
   const { utterance, island } = site
+  const number = numberOf(site)
+  if (site.asked === "resistance" && number?.lead === "nought")
+    return doubted(site, "resistance", [number.value], "a reading was asked and amps came")
   if (site.asked === "fuse_rating" || follows(site, "supply.fuseAlone")) return measureFuse(site)
   const value = numberOf(site)?.value
   if (value === undefined) return null
   const isSupply = utterance.islands.some((one) => /^(arrangement\.arr|size\.neutral|supply\.polarity$)/.test(one.rule))
   const isUsual = usualAmps.has(value) && numberOf(site)?.doubt === null
   const isAlone = utterance.islands.every((one) => mayStandBeside.test(one.rule)) && saysNoMore(utterance)
-  if (isUsual && (isAlone || (isSupply && isOwnClause(utterance, island)))) return measureFuse(site)
+  if (isUsual && (isAlone || (isSupply && (isOwnClause(utterance, island) || isOfArrangement(utterance, island)))))
+    return measureFuse(site)
   return isSupply ? doubted(site, "fuse_rating", [value], "it was not said what the amps are of") : null
 }
 
@@ -91,6 +95,14 @@ function isOwnClause({ tokens, leftovers }: Utterance, { from, to }: Island): bo
   while (first > 0 && !isEdgeGap(tokens[first - 1]!.after) && leftovers[first - 1] === "skippable") first -= 1
   return isEnd && (first === 0 || isEdgeGap(tokens[first - 1]!.after))
 }
+
+/** "TN-S on an eighty amp with sixteen tails" */
+const isOfArrangement = ({ islands, words }: Utterance, { from }: Island): boolean =>
+  islands.some(
+    (one) =>
+      one.rule === "arrangement.arrangement" &&
+      /^(on|with|at)( (a|an|the))?$/.test(words.slice(one.to, from).join(" ")),
+  )
 
 /** Ratings of supplies with three phases. Common practice, no source. */
 const largeAmps: ReadonlySet<unknown> = new Set([125, 160, 200, 250, 315, 400])

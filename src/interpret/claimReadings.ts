@@ -46,7 +46,10 @@ function claimOhms(site: Site, number: NumberReading, unit: string | undefined):
     shift: unit ? ohmShifts[unit]! : 0,
   })
   if (!claim) return null
-  if (qualifier && unit === undefined && number.lead !== "nought")
+  // "under point oh two": with two figures behind the point there is no other unit to think of.
+  const isFine =
+    number.lead === "nought" || (number.lead === "nothing" && number.places > 1 && site.asked === "resistance")
+  if (qualifier && unit === undefined && !isFine)
     return doubted(site, "resistance", [number.value, shifted(number.text, 3)], "the unit was not heard")
   return withQualifier(claim, qualifier)
 }
@@ -73,7 +76,7 @@ const isOnlyBound = (site: Site): boolean =>
 
 /** "over range, and the limit's two hundred ohms": how much the meter can show. */
 export const isLimitOfMeter = ({ utterance, island }: Pick<Site, "utterance" | "island">): boolean =>
-  /\b(limit|limit's|max|maximum|most|tops out|maxes out|runs out|goes up|only goes|stops)( (is|it|shows|show|can|it'll|goes|to|at|up))*$/.test(
+  /\b((limit|limit's|max|maximum|most|top|tops out|maxes out|runs out|goes up|only goes|stops)( (is|it|shows|show|can|it'll|goes|to|at|up))*|(over range|overrange|off the scale|infinity|open|open circuit|open line|ol|o l) (on|at)( (the|my|a))?)$/.test(
     utterance.words.slice(0, island.from).join(" "),
   ) && utterance.islands.some((one) => one.rule === "resistance.overRange" && one.to <= island.from)
 

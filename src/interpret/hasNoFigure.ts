@@ -20,9 +20,12 @@ const steps = new RegExp(
 )
 const strands = new RegExp(`^(${lead}|a )*\\w+ (strand|strands|stranded|core|cores)( (stuff|one|cable|wire|copper))?$`)
 
+/** "greater than, er": the number never came. */
+const bound = /^(it's |is )?(greater|more|less|higher|lower|bigger|smaller) than( (a|the|about|er|um|uh|erm))*$/
+
 /** One of these is in every such answer. */
 const heads = new Set(
-  "high low long short far close thick thin big small tiny huge massive heavy light miles way distance run bit width length breadth span reach stride strides pace paces strand strands stranded core cores".split(
+  "high low long short far close thick thin big small tiny huge massive heavy light miles way distance run bit width length breadth span reach stride strides pace paces strand strands stranded core cores than imperial".split(
     " ",
   ),
 )
@@ -33,6 +36,6 @@ export function hasNoFigure({ words, numbers }: Utterance, context: Context): bo
   if (!isMeasured(asked) || words.length > 8) return false
   if (!words.some((word) => heads.has(word))) return false
   const text = words.join(" ")
-  if (asked === "conductor_csa" && strands.test(text)) return true
-  return numbers.length === 0 && (vague.test(text) || body.test(text) || steps.test(text))
+  if (asked === "conductor_csa" && (strands.test(text) || words.includes("imperial"))) return true
+  return numbers.length === 0 && (vague.test(text) || bound.test(text) || body.test(text) || steps.test(text))
 }

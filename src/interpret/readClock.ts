@@ -28,10 +28,11 @@ export function readClock(words: readonly string[], now: LocalMoment | null): Cl
     .replace(/\b5 and 20 (to|past)\b/g, "25 $1")
     .replace(/\b(in )?(the |this )?(morning|afternoon|evening|tonight|today)\b/g, "")
     .replace(/\b(a\.?m|p\.?m|am|pm)\b/g, "")
-    .replace(/\b(at|on|this|just|dead|bang|spot|sharp|prompt)\b/g, "")
+    .replace(/\b(at|on|this|just|dead|bang|spot|sharp|prompt|dot)\b/g, "")
     .replace(/\s+/g, " ")
     .trim()
-  if (/^(now|right now)$/.test(core) || (core === "" && /\bjust\b/.test(text))) return now ? { at: now.minutes } : null
+  if (/^(now|right now|(very )?(minute|moment|second))$/.test(core) || (core === "" && /\bjust\b/.test(text)))
+    return now ? { at: now.minutes } : null
   if (/^(noon|midday|twelve noon|12 noon)$/.test(core)) return { at: 12 * 60 }
   if (/\b(some ?time|first thing|back of|lunch|lunchtime|dinner|dinnertime|tea|teatime|breakfast|break)\b/.test(core))
     return { candidates: [], because: "the hour was not said" }

@@ -18,9 +18,9 @@ const monthShape = `(january|february|march|april|may|june|july|august|september
 /** Reads the words of a date; `isPast` when it is of something that was done. Null when they hold none. */
 export function readDate(words: readonly string[], now: LocalMoment, isPast: boolean): DateReading {
   const text = joinYears(words.join(" ")).replace(denied, "")
-  const dated = /^(\d{1,2})th of (\d{1,2})th (this year|\d{4})$/.exec(text)
+  const dated = /^(\d{1,2})th of (\d{1,2})th (this year|\d{4}|\d{2})$/.exec(text)
   if (dated) {
-    const year = dated[3] === "this year" ? now.year : Number(dated[3])
+    const year = dated[3] === "this year" ? now.year : Number(dated[3]!.padStart(4, "20"))
     return real({ day: Number(dated[1]), month: Number(dated[2]), year })
   }
   if (/^\d{1,2}th (of )?\d{1,2}th$/.test(text)) return { candidates: [], because: "the month was not named" }

@@ -26,7 +26,8 @@ export function readTimes(utterance: Utterance, context: Context): Interpretatio
       : now
         ? date(words, now, context.asked === "date_of_test")
         : null
-  const whole = read(lastAfterRepair(utterance))
+  const last = lastAfterRepair(utterance)
+  const whole = read(ofHourBefore(last, utterance) ?? last)
   const found = whole?.facts.length ? whole : (fromFirstClause(utterance, read) ?? whole)
   if (!found) return eitherOf(utterance, read)
   if (isUnsure(utterance) && found.facts.length > 0)
@@ -103,6 +104,13 @@ function eitherOf(
   const halves = [first.slice(from, or), first.slice(or + 1)].map(read)
   const values = halves.flatMap((one) => one?.facts.map((fact) => String((fact as { value: unknown }).value)) ?? [])
   return values.length > 0 ? ask(values, "two were said") : null
+}
+
+/** "ten o'clock, no, quarter past": where the repair leaves the hour out, it is the one that was said. */
+function ofHourBefore(last: readonly string[], utterance: Utterance): string[] | null {
+  if (!/^(quarter|half|\d{1,2}) (past|to)$/.test(last.join(" "))) return null
+  const hour = /^(\d{1,2})(?: o'clock)? (?:no|sorry|wait)\b/.exec(timeWords(utterance).join(" "))
+  return hour ? [...last, hour[1]!] : null
 }
 
 /** "half two, no, half three": only what follows the last repair counts. */
