@@ -140,15 +140,21 @@ function sortOf(word: string, book: WordBook): Leftover {
   return book.list("neutral").has(word) || book.list("neutral").has(plain) ? "neutral" : "unknown"
 }
 
-/** A number word, also in the plural ("thirty fives") or glued ("twentyfive"). */
+/** A number word, also in the plural ("thirty fives"), with its verb ("sixteen's what it says") or glued ("twentyfive"). */
 export function numberOf(word: string, book: WordBook): { role: NumberRole; value: number } | null {
-  const known = book.numberWords.get(word) ?? plural(word, book)
+  const known = book.numberWords.get(word) ?? plural(word, book) ?? withVerb(word, book)
   if (known) return known
   const glued =
     /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(one|two|three|four|five|six|seven|eight|nine)$/.exec(word)
   if (!glued) return null
   const value = book.numberWords.get(glued[1]!)!.value + book.numberWords.get(glued[2]!)!.value
   return { role: "teen", value }
+}
+
+/** "one's in ten" speaks of one of several. */
+function withVerb(word: string, book: WordBook) {
+  const known = word.endsWith("'s") && word !== "one's" ? book.numberWords.get(word.slice(0, -2)) : undefined
+  return known && ["digit", "teen", "ty"].includes(known.role) ? known : undefined
 }
 
 function plural(word: string, book: WordBook) {

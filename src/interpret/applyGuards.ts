@@ -35,13 +35,11 @@ import {
   isChatter,
   isContradicted,
   isElsewhere,
-  isHalved,
   isLeftOpen,
-  isMarred,
   isOfSwitch,
   isSmallBetween,
-  isStrangelyDone,
   isSupposed,
+  isUnclear,
   leadsIn,
 } from "./marksOfDoubt"
 import { isEdgeGap } from "./Token"
@@ -114,7 +112,7 @@ class Guards {
   private judgeStep(claim: Claim): Claim | null {
     if (!claim.isBare && beginsAsking(claim, this.utterance, this.clauses)) return null
     if (this.isNegated(claim) || this.isUndone(claim)) return null
-    return isMarred(claim, this.utterance) || isHalved(claim, this.utterance) || isStrangelyDone(claim, this.utterance)
+    return isUnclear(claim, this.utterance)
       ? this.doubt(claim, "something about it was not understood")
       : this.hedgedStep(claim)
   }
@@ -257,7 +255,7 @@ class Guards {
   private negationOf(claim: Claim): "before" | "after" | null {
     if (this.talk.length === 0) return null
     const not = this.negators(claim).filter((one) => this.inSame("segment", claim, one) && !this.isRepairingNo(one))
-    const isPlain = (one: Island) => /not|n't|nae|never|isn|no$/.test(this.textOf(one))
+    const isPlain = (one: Island) => /not|n't|nae|never|isn|no$|nowhere near/.test(this.textOf(one))
     if (not.some((one) => one.to <= claim.from && isPlain(one) && isSmallBetween(one.to, claim.from, this.utterance)))
       return "before"
     return not.some((one) => !(one.from >= claim.to && this.deniesNumber(one))) ? "after" : null
@@ -276,7 +274,8 @@ class Guards {
   /** "no ten mil" repairs; "it's not ten mil" denies, and so does "it's no ten mil" where no is said for not. */
   private isRepairingNo(island: Island): boolean {
     return (
-      island.rule === "answers.deny" && !/not|n't|nae|^no way$|^(no )?(it's|that's|it is) no$/.test(this.textOf(island))
+      island.rule === "answers.deny" &&
+      !/not|n't|nae|^no way$|^nowhere near$|^(no )?(it's|that's|it is) no$/.test(this.textOf(island))
     )
   }
 

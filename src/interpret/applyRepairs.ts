@@ -226,7 +226,12 @@ function wishAt(claims: readonly Claim[], mark: Island): Claim[] {
 
 /** "ten mil on the gas, no, on the water": only the part is put right. */
 const isPartBehind = (mark: Island, utterance: Utterance): boolean =>
-  utterance.islands.some((one) => one.rule === "parts.part" && one.from >= mark.to && one.from <= mark.to + 2)
+  utterance.islands.some(
+    (one) =>
+      one.rule === "parts.part" &&
+      one.from >= mark.to &&
+      (one.from <= mark.to + 2 || /^(that|it) was the$/.test(utterance.words.slice(mark.to, one.from).join(" "))),
+  )
 
 /** "no, the water label's not on" takes a step back, and "no, on the water" only moves it. */
 const deniesBehind = (mark: Island, { words }: Utterance): boolean =>

@@ -8,6 +8,7 @@ import { type Item, isBond } from "../facts/Item"
 import { ownerOfStep } from "../facts/ownerOfStep"
 import { repairMarks } from "./applyRepairs"
 import type { Claim } from "./Claim"
+import { eitherOfAbsent } from "./eitherOfAbsent"
 import { bitsOf } from "./GrammarBits"
 import { followsStrangePart } from "./strangePart"
 import { isEdgeGap, isSentenceEnd } from "./Token"
@@ -75,7 +76,11 @@ function isReplaced(utterance: Utterance, island: Island, next: Island | undefin
 /** "gas label's on, sorry, water label": the thing is named again with another part and nothing new is said of it. */
 function isThingAgain(utterance: Utterance, mark: Island, next: Island): boolean {
   const behind = utterance.islands.filter((one) => one.from >= mark.to && one !== next)
-  const isPause = /wait|hang|hold/.test(utterance.words.slice(mark.from, mark.to).join(" "))
+  // "hang on, that's the gas" points at what was said; "hang on, the gas" goes on to it.
+  const isPointed = /^(that's|that was|that is|this is|it's|it was)( the)?$/.test(
+    utterance.words.slice(mark.to, next.from).join(" "),
+  )
+  const isPause = !isPointed && /wait|hang|hold/.test(utterance.words.slice(mark.from, mark.to).join(" "))
   if (behind.length === 0 && next.to === utterance.tokens.length && !isPause) return true
   const [thing] = behind
   return (
@@ -123,7 +128,9 @@ export function assignSubjects(
   for (const claim of claims) {
     const mayBeGroup = maySpeakOfGroup(claim, utterance)
     const named = namedEarth(claim, utterance, mentions)
+    const absent = eitherOfAbsent(claim, mentions, utterance)
     if (!takesSubject(claim)) assigned.push(claim)
+    else if (absent) assigned.push(ofWhich(claim, absent))
     else if (named && !postposed(claim, mentions, utterance)) assigned.push({ ...claim, subject: named })
     else if (mayBeGroup && takesMember(claim, utterance)) assigned.push(ofWhich(claim, []))
     else if (mayBeGroup && isBeforeParts(claim, mentions) && takesGroup(claim, utterance))

@@ -48,7 +48,7 @@ export function dropStrayNumbers(
 function judge(claim: Claim, utterance: Utterance, clauses: Clauses, context: Context): Claim | null {
   const isAsked = context.asked === claim.kind
   if (isSpokenReading(claim, utterance)) return hasStrangeUnit(claim, utterance) ? doubtful(claim) : claim
-  if (isOfThing(claim, utterance) || isShareOfRun(claim, utterance)) return null
+  if (isOfThing(claim, utterance) || isShareOfRun(claim, utterance) || isNameOf(claim, utterance)) return null
   if (isCount(claim, utterance)) return isAsked && !claim.isBare ? doubtful(claim) : null
   const isOther =
     isOfStretch(claim, utterance) || isOfStock(claim, utterance, clauses) || isLabel(claim, utterance, isAsked)
@@ -71,6 +71,10 @@ const isShareOfRun = ({ kind, from, to }: Claim, { words, islands }: Utterance):
     words.slice(words[to - 1] === "it" ? to - 2 : to, to + 2).join(" "),
   ) &&
   islands.some((one) => one.rule === "length.length" && one.to <= from)
+
+/** "the fourteen twenty-two's been cancelled": what something happened to is no measure. */
+const isNameOf = ({ isBare, to }: Claim, { words }: Utterance): boolean =>
+  isBare && words[to - 1]!.endsWith("'s") && /^(been|got|gone|coming|late)$/.test(words[to] ?? "")
 
 /** "the first three metres": a stretch of the run and not its length. */
 const isOfStretch = ({ kind, from }: Claim, { words }: Utterance): boolean =>

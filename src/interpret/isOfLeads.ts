@@ -15,6 +15,9 @@ export function isOfLeads(claim: Claim, utterance: Utterance, clauses: Clauses):
     (one) =>
       one.rule === "steps.thing" &&
       tagValue(one, "thing") === "leads" &&
+      !/\b(with|includes|including|plus)( the| my)?$/.test(
+        words.slice(Math.max(0, one.from - 2), one.from).join(" "),
+      ) &&
       (one.to <= claim.from || /^(on|in|for|of)$/.test(words[claim.to] ?? "")) &&
       clauses.clause[claim.from] === clauses.clause[one.from] &&
       !/meter|tester/.test(words.slice(one.from, one.to).join(" ")),

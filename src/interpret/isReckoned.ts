@@ -11,6 +11,9 @@ const before = /^(twice|thrice|double|treble)$/
 const behind = /^(doubled|twice over|times (two|2)|(less|more|shorter|longer) than|less the|plus (the|another|a)\b)/
 const leadsLeft =
   /^(less|minus|including|includes|with|plus|and that's with|that's with)( the| my)?( test)? leads?(?! (nulled|zeroed|off|out|taken))\b|\b(take|taking|knock|knocking) (it |that )?off\b.*\bleads?\b|\b(leads? still|not nulled|without nulling|before nulling)\b/
+/** "with the leads it's …", "I haven't nulled but …", "leads were …, so …": told before the reading. */
+const leadsBefore =
+  /\b(with|includes|including)( the| my)?( test)? leads?\b(?! (nulled|zeroed|off|out|taken))|\b(haven't|not|never|didn't|without) (nulled|null|nulling|zeroed)\b|\bleads? (were|was|are|is|read|reads|measured|came)\b(?!.*nulled).*\bso( (it's|that's|that leaves|that makes it|call it|it is))*$/
 /** Worked out, and not read. */
 const workedOut =
   /\b(calculated|calculates|calculation|works out|worked out|works it out|comes to on paper)( (it|it's|that|to|at|as|be|is))*$/
@@ -31,7 +34,12 @@ export function isReckoned(claim: Claim, utterance: Utterance): boolean {
   const rest = words.slice(to, to + 8).join(" ")
   if (behind.test(rest)) return true
   const lead = words.slice(Math.max(0, from - 4), from).join(" ")
-  if (kind === "resistance") return leadsLeft.test(words.slice(to, to + 14).join(" ")) || workedOut.test(lead)
+  if (kind === "resistance")
+    return (
+      leadsLeft.test(words.slice(to, to + 14).join(" ")) ||
+      workedOut.test(lead) ||
+      leadsBefore.test(words.slice(0, from).join(" "))
+    )
   if (kind === "distance") return claim.isBare && /\b(within|inside)( the)?$/.test(lead)
   if (kind === "conductor_csa" && (several.test(lead) || /^(each )?(in parallel|doubled up|twinned)\b/.test(rest)))
     return true

@@ -17,8 +17,12 @@ export const opensQuestion = ({ from, to }: Island, { words, tokens }: Utterance
   !isEdgeGap(tokens[to - 1]!.after) &&
   !/^(i|we|they|he|she|i've|we've|they've|he's|she's|you've|they'd|i'm)$/.test(words[to]!)
 
+/** Whether something at the step was not understood, or denies half of it. */
+export const isUnclear = (claim: Claim, utterance: Utterance): boolean =>
+  isMarred(claim, utterance) || isHalved(claim, utterance) || isStrangelyDone(claim, utterance)
+
 /** "label's on but faded": what stands behind the "but" was not understood, and may be why it does not count. */
-export function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance): boolean {
+function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance): boolean {
   if (words[claim.to] !== "but") return false
   const end = tokens.findIndex((token, at) => at > claim.to && isEdgeGap(token.after))
   const rest = leftovers.slice(claim.to + 1, end === -1 ? undefined : end + 1)
@@ -26,7 +30,7 @@ export function isMarred(claim: Claim, { words, leftovers, tokens }: Utterance):
 }
 
 /** "tested dead but not proved": what stands behind the "but" denies a part of it, and of no other thing or part. */
-export function isHalved(claim: Claim, { words, tokens, islands }: Utterance): boolean {
+function isHalved(claim: Claim, { words, tokens, islands }: Utterance): boolean {
   if (
     !/^(but|though) (it's |she's |that's |it |she )?(not|never|isn't|hasn't|wasn't)\b/.test(
       words.slice(claim.to, claim.to + 4).join(" "),
@@ -42,7 +46,7 @@ export function isHalved(claim: Claim, { words, tokens, islands }: Utterance): b
 }
 
 /** "I hivvent fitted the clamp": a strange word between who did it and what was done may deny it. */
-export const isStrangelyDone = ({ from }: Claim, { words, leftovers, tokens }: Utterance): boolean =>
+const isStrangelyDone = ({ from }: Claim, { words, leftovers, tokens }: Utterance): boolean =>
   leftovers[from - 1] === "unknown" &&
   !isEdgeGap(tokens[from - 1]!.after) &&
   /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")

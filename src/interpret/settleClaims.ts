@@ -8,7 +8,7 @@ import type { Item } from "../facts/Item"
 import { type Claim, isMeasured } from "./Claim"
 import { isSold } from "./decideQuantity"
 import { isEdgeGap } from "./Token"
-import { tagValue, type Utterance } from "./Utterance"
+import { type Island, tagValue, type Utterance } from "./Utterance"
 
 export interface Settled {
   /** Claims that may be written. */
@@ -117,8 +117,10 @@ function placeBareNumbers(claims: readonly Claim[], utterance: Utterance, contex
   )
   const isPlain =
     isClear &&
-    !utterance.islands.some((one) =>
-      /^(quantity\.foreign|guards|answers(?!\.undo)|steps\.thing|distance\.place|parts\.notPart)/.test(one.rule),
+    !utterance.islands.some(
+      (one) =>
+        /^(quantity\.foreign|guards|answers(?!\.undo)|steps\.thing|distance\.place|parts\.notPart)/.test(one.rule) &&
+        !isBareNo(one, utterance),
     )
   if (!isPlain) return others
   const values = bare.flatMap((one) => one.doubt?.candidates ?? [])
@@ -140,6 +142,13 @@ function placeBareNumbers(claims: readonly Claim[], utterance: Utterance, contex
     },
   ]
 }
+
+/** "water, four, no, six": the no only puts the number right. */
+const isBareNo = ({ rule, from, to }: Island, { words, numbers }: Utterance): boolean =>
+  rule === "answers.deny" &&
+  /^((ah|oh|och) )?no$/.test(words.slice(from, to).join(" ")) &&
+  numbers.some((one) => one.to <= from) &&
+  numbers.some((one) => one.from >= to)
 
 /** "0.5 ohms, yes nought point five": the sure form takes the doubt from the other. */
 function dropResolvedDoubts(claims: readonly Claim[]): Claim[] {
