@@ -24,6 +24,7 @@ import {
   isPromised,
   isSupposing,
   isUnchanged,
+  mayDeny,
   reachesClause,
 } from "./harmlessGuards"
 import { isOfLeads } from "./isOfLeads"
@@ -215,7 +216,7 @@ class Guards {
       (one) => one.to < this.utterance.tokens.length && !isEdgeGap(this.utterance.tokens[one.to - 1]!.after),
     )
     const nots = [...this.found("guards.not"), ...this.found("resistance.nothingShown"), ...denials]
-    return nots.filter((one) => one.to <= claim.from || one.from >= claim.to)
+    return nots.filter((one) => mayDeny(one, claim, this.utterance))
   }
 
   /** "sixteen mil is too big judges a size and reports none. */

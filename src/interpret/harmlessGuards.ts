@@ -88,6 +88,21 @@ export const isSupposing = (island: Island, utterance: Utterance): boolean => {
   return /^(regs|regulations|book|table|standard|guide|manual|rules|rule) (wants?|asks for)$/.test(text)
 }
 
+/** Whether a not stands beside the claim, and is not said of another part. */
+export const mayDeny = (island: Island, claim: Claim, utterance: Utterance): boolean =>
+  (island.to <= claim.from || island.from >= claim.to) && !isOfOtherPart(island, claim, utterance)
+
+/** "water sixteen mil gas ten mil oil not done": the not is said of the part right before it, and the value of another. */
+const isOfOtherPart = (island: Island, claim: Claim, { islands, words }: Utterance): boolean => {
+  if (island.from < claim.to) return false
+  const part = islands.find((one) => one.rule === "parts.part" && one.to === island.from && one.from >= claim.to)
+  return (
+    part !== undefined &&
+    !/^(on|for|to|the|of|in|and)$/.test(words[part.from - 1] ?? "") &&
+    islands.some((one) => one.rule === "parts.part" && one.to <= claim.from)
+  )
+}
+
 /** "no, make that the water, still ten mil": the value is what it was; "still ten metres to pull" is to be done. */
 export const isUnchanged = (island: Island, claim: Claim, utterance: Utterance): boolean =>
   textOf(island, utterance) === "still" &&

@@ -8,7 +8,8 @@ import type { Utterance } from "./Utterance"
 import { trait } from "./wordTraits"
 
 const before = /^(twice|thrice|double|treble)$/
-const behind = /^(doubled|twice over|times (two|2)|(less|more|shorter|longer) than|less the|plus (the|another|a)\b)/
+const behind =
+  /^(doubled|there and back|both ways|twice over|times (two|2)|(less|more|shorter|longer) than|less the|plus (the|another|a)\b)/
 const leadsLeft =
   /^(less|minus|including|includes|with|plus|and that's with|that's with)( the| my)?( test)? leads?(?! (nulled|zeroed|off|out|taken))\b|\b(take|taking|knock|knocking) (it |that )?off\b.*\bleads?\b|\b(leads? still|not nulled|without nulling|before nulling)\b/
 /** "with the leads it's …", "I haven't nulled but …", "leads were …, so …": told before the reading. */

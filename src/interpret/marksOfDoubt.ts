@@ -45,17 +45,38 @@ function isHalved(claim: Claim, { words, tokens, islands }: Utterance): boolean 
   )
 }
 
-/** "I hivvent fitted the clamp": a strange word between who did it and what was done may deny it. */
-const isStrangelyDone = ({ from }: Claim, { words, leftovers, tokens }: Utterance): boolean =>
+/**
+ * "I hivvent fitted the clamp": a strange word between who did it and what was done may deny it. "Dave proved it dead": what
+ * somebody else proved is no proof of one's own.
+ */
+const isStrangelyDone = ({ value, from }: Claim, { words, leftovers, tokens }: Utterance): boolean =>
   leftovers[from - 1] === "unknown" &&
   !isEdgeGap(tokens[from - 1]!.after) &&
-  /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? "")
+  ((value === "isolated_proved_dead" && (from === 1 || isEdgeGap(tokens[from - 2]!.after))) ||
+    /^(i|a|ah|we|he|she|they|you)$/.test(words[from - 2] ?? ""))
+
+/** "it says PME but there's no link": what is seen beside the arrangement's name speaks against it. */
+const isGainsaid = ({ kind, to }: Claim, { words }: Utterance): boolean =>
+  kind === "earthing_arrangement" &&
+  /^but (there's no|there isn't|there is no|no|i can't|can't|i cannot)\b/.test(words.slice(to, to + 4).join(" "))
+
+/** "ten mil on the gas isn't right": the value is named only to be doubted. */
+const isSaidWrong = ({ to }: Claim, { words }: Utterance): boolean =>
+  /^((on|for|to) (the )?\w+( \w+)? )?(is wrong|(isn't|isnae|is not|can't be|cannot be) (right|correct|it))\b/.test(
+    words.slice(to, to + 8).join(" "),
+  )
+
+/** "looks PME", "seems a ten" */
+const isOnlyLooks = ({ from }: Claim, { words }: Utterance): boolean =>
+  /\b(looks|seems)( (a|an|to be))*$/.test(words.slice(Math.max(0, from - 3), from).join(" "))
 
 const opensDoubt = new Set(["or", "could", "might", "may", "possibly", "perhaps", "maybe", "but"])
 
 /** "nought point nought five or thereunder", "ten mil, could be six": what is behind a value bounds it or doubts it. */
-export const isLeftOpen = (claim: Claim, { words, leftovers, islands }: Utterance): boolean => {
+export const isLeftOpen = (claim: Claim, utterance: Utterance): boolean => {
+  const { words, leftovers, islands } = utterance
   const { to } = claim
+  if (isGainsaid(claim, utterance) || isOnlyLooks(claim, utterance) || isSaidWrong(claim, utterance)) return true
   if (!opensDoubt.has(words[to] ?? "")) return false
   if (words[to] === "or" && leftovers[to + 1] === "unknown") return true
   const may =

@@ -39,7 +39,7 @@ const partHeads = setOf(
 )
 
 const reckons = setOf(
-  "twice thrice double treble doubled times less more shorter longer plus minus including includes with take taking knock knocking lead leads nulled nulling calculated calculates calculation works worked comes within inside lots runs lengths pair couple cores bits each in twinned then",
+  "twice thrice double treble doubled times less more shorter longer plus minus including includes with take taking knock knocking lead leads nulled nulling calculated calculates calculation works worked comes within inside lots runs lengths pair couple cores bits each in twinned then back",
 )
 
 /** The traits of a word as grammars spell it. */
