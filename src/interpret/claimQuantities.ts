@@ -40,6 +40,8 @@ function claimOf(site: Site): Claim | null {
     case "supply.loop":
     case "supply.electrode":
       return claimSupplyReading(site)
+    case "quantity.foreign":
+      return claimCounted(site)
     case "resistance.overRange":
       return overRange(site)
     case "resistance.nothingShown":
@@ -79,6 +81,19 @@ function claimCurrent(site: Site): Claim | null {
   if (isUsual && (isAlone || (isSupply && (isOwnClause(utterance, island) || isOfArrangement(utterance, island)))))
     return measureFuse(site)
   return isSupply ? doubted(site, "fuse_rating", [value], "it was not said what the amps are of") : null
+}
+
+/** "nought point nought four three times": the last figure may be the reading's, or count how often it came. */
+function claimCounted(site: Site): Claim | null {
+  const number = numberOf(site)
+  if (number?.lead !== "nought" || number.places < 3 || site.utterance.words[site.island.to - 1] !== "times")
+    return null
+  return doubted(
+    site,
+    "resistance",
+    [Number(number.text.slice(0, -1)), number.value],
+    "the last figure may count the times",
+  )
 }
 
 /** Ratings that the fuse of a house's supply usually has, and that little else in it has. Common practice, no source. */

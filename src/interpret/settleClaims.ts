@@ -115,17 +115,19 @@ function placeBareNumbers(claims: readonly Claim[], utterance: Utterance, contex
   const isClear = utterance.leftovers.every(
     (leftover) => leftover === null || leftover === "skippable" || leftover === "neutral",
   )
+  const hasPart = utterance.islands.some((one) => one.rule === "parts.part" || one.rule === "parts.earthing")
+  // "aye but the gas is ten" over a read-back of the water: the yes is of the one, the number of the other.
   const isPlain =
     isClear &&
     !utterance.islands.some(
       (one) =>
         /^(quantity\.foreign|guards|answers(?!\.undo)|steps\.thing|distance\.place|parts\.notPart)/.test(one.rule) &&
-        !isBareNo(one, utterance),
+        !isBareNo(one, utterance) &&
+        !(hasPart && context.asked === "confirm" && one.rule === "answers.confirm"),
     )
   if (!isPlain) return others
   const values = bare.flatMap((one) => one.doubt?.candidates ?? [])
   const sizes = values.filter((one) => typeof one === "number" && isSold(one))
-  const hasPart = utterance.islands.some((one) => one.rule === "parts.part" || one.rule === "parts.earthing")
   const isFar = values.every((one) => typeof one === "number" && one >= 200)
   const kind = hasPart && sizes.length > 0 ? "conductor_csa" : isFar ? "distance" : "field"
   const candidates = kind === "conductor_csa" ? sizes : values
