@@ -46,12 +46,17 @@ function claimOhms(site: Site, number: NumberReading, unit: string | undefined):
     shift: unit ? ohmShifts[unit]! : 0,
   })
   if (!claim) return null
+  return (qualifier && unit === undefined ? doubtBound(site, number) : null) ?? withQualifier(claim, qualifier)
+}
+
+/** A bound without a unit: of the size that was asked for, or of ohms or thousands of them. */
+function doubtBound(site: Site, number: NumberReading): Claim | null {
+  if (site.asked === "conductor_csa" || site.asked === "neutral_csa")
+    return doubted(site, site.asked, [number.value].filter(isSold), "that is only a bound")
   // "under point oh two": with two figures behind the point there is no other unit to think of.
-  const isFine =
-    number.lead === "nought" || (number.lead === "nothing" && number.places > 1 && site.asked === "resistance")
-  if (qualifier && unit === undefined && !isFine)
-    return doubted(site, "resistance", [number.value, shifted(number.text, 3)], "the unit was not heard")
-  return withQualifier(claim, qualifier)
+  const isFine = number.lead === "nothing" && number.places > 1 && site.asked === "resistance"
+  if (number.lead === "nought" || isFine) return null
+  return doubted(site, "resistance", [number.value, shifted(number.text, 3)], "the unit was not heard")
 }
 
 /** "more than nine ninety-nine meg": the most that testers of insulation commonly show. Common practice, no source. */

@@ -60,4 +60,4 @@ function claimPolarity({ words }: Utterance, island: Island): Claim {
 const eitherWay = { candidates: ["correct", "reversed"], because: "whether it is so now was not said" }
 /** What was found and then mended. */
 const putRight =
-  /\b((put|set|made) (it|them|that) right|corrected|sorted|fixed|rectified|made good|swapped (it|them|that) (back|over|round)|now (right|correct|good|ok|okay|fine)|(right|correct|good|ok|okay|fine) now)\b/
+  /\b((put|set|made) (it|them|that) right|corrected|sorted|fixed|rectified|made good|(i've|i|we've|we) (swapped|reversed|changed|turned|flipped) (it|them|that)|swapped (it|them|that) (back|over|round)|now (right|correct|good|ok|okay|fine)|(right|correct|good|ok|okay|fine) now)\b/

@@ -164,7 +164,11 @@ function readBesidePoint(
  */
 const canFollow = (at: number, words: readonly string[]): boolean =>
   !(words[at] === "now" && at === words.length - 1 && !isPoint.test(words[at - 2] ?? "point")) &&
-  !(["to", "for", "not", "nor"].includes(words[at]!) && /^(the|a|my|that|it|be|this)$/.test(words[at + 1] ?? ""))
+  !(["to", "for", "not", "nor"].includes(words[at]!) && beforeName.test(words[at + 1] ?? ""))
+
+/** "nought point nought four for gas": before an article or a part's name they lead on to what the number is of. */
+const beforeName =
+  /^(the|a|my|that|it|be|this|both|each|all|gas|water|cold|oil|heating|central|steel|steelwork|structural|lightning|main|earth|earthing|ownpart\w)$/
 
 function readBeforeUnit(
   atoms: (Atom | null)[],
