@@ -28,9 +28,9 @@ export interface EndpointerSettings {
 
 export const endpointerSettings: EndpointerSettings = {
   preRoll: 0.3,
-  pause: 0.3,
+  pause: 0.45,
   hangover: 0.9,
-  postRoll: 0.25,
+  postRoll: 0.4,
   onset: 0.08,
   onsetWindow: 0.15,
   longest: 30,
