@@ -46,7 +46,7 @@ export class Ear {
     }
     performance.mark("bothhands.listening")
     this.listener = listener
-    this.prepared = grammar.id
+    this.prepared = nameOf(grammar)
     return true
   }
 
@@ -54,8 +54,9 @@ export class Ear {
   async expect(wanted: () => EarGrammar): Promise<void> {
     if (!this.listener) return
     const grammar = wanted()
-    if (this.prepared === grammar.id) return
-    this.prepared = grammar.id
+    const name = nameOf(grammar)
+    if (this.prepared === name) return
+    this.prepared = name
     const outcome = await this.listener.prepare(grammar)
     if (!outcome.ok) this.hooks.trouble(outcome.because)
   }
@@ -106,3 +107,6 @@ export class Ear {
     this.hooks.changed()
   }
 }
+
+/** The same question is another one for the ear after something was misheard under it. */
+const nameOf = ({ id, unlikely = [] }: EarGrammar): string => [id, ...unlikely].join("\n")

@@ -88,6 +88,9 @@ export interface DialogueState {
   spelled: string | null
   /** Values that were offered, written nowhere, and said no to. */
   refused: readonly RecordedFact[]
+  /** The last words of an ear that held a value, and those among such that were said no to since something was agreed. */
+  heardAs: string | null
+  misheard: readonly string[]
   troubles: Troubles
   /** The doubt behind an open question, as the interpreter gave it. */
   doubt: Ask | null

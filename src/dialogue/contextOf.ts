@@ -12,7 +12,12 @@ export const contextOf = (state: DialogueState, at: string): Context => {
   const { question, readBack } = state
   const current = question?.item ?? state.item
   const named = state.record.items.filter((one) => !given.has(one))
-  const item = { ...(current && { item: current }), ...(named.length > 0 && { named }) }
+  const { misheard } = state
+  const item = {
+    ...(current && { item: current }),
+    ...(named.length > 0 && { named }),
+    ...(misheard.length > 0 && { misheard: [...misheard] }),
+  }
   // While a check-in waits for its answer, a yes is meant for it and must not confirm a value.
   if (isOverdue(state.loneWorker)) return { ...item, asked: "check_in", now: at }
   if (question) {

@@ -38,16 +38,43 @@ const isStray = (turn: Turn, fact: RecordedFact): boolean =>
   turn.heard?.margin != null &&
   awaitingYes(turn.state.record).length > 0
 
+/** Whether the last words with a value named this part, and were not the first that came out wrong. */
+const cameWrongAgain = ({ state, tools, heard }: Turn, item: string | null): boolean => {
+  if (!heard || state.heardAs === null || state.misheard.length === 0) return false
+  const { facts } = tools.interpret({ ...heard, text: state.heardAs, alternatives: [] }, {})
+  return facts.some((fact) => fact.kind === "service" && fact.value === item)
+}
+
+/**
+ * A part of which nothing else is on record, where it came up with the doubt itself or with a value that was wrong once
+ * more: it may be what is misheard.
+ */
+const partOnlyOf = (turn: Turn, item: string | null, from: readonly string[]): Held | undefined => {
+  if (turn.heard?.margin == null) return undefined
+  const [only, ...more] = allHeld(turn.state.record).filter((held) => held.item === item)
+  if (more.length > 0 || only?.fact.kind !== "service" || only.origin.by !== "voice") return undefined
+  return from.includes(only.origin.heard.at(-1) ?? "") || cameWrongAgain(turn, item) ? only : undefined
+}
+
+/** What he is at is not known then, so that nothing is asked: he names the part with what he says again. */
+const takeBackPart = (turn: Turn, { entry, fact }: Held): void => {
+  withdraw(turn, [entry], "denied")
+  turn.set({ readBack: null })
+  turn.say(`Taken back. ${sayFacts([fact])}`)
+}
+
 /** Takes entries back as wrong, and asks for the one value that was among them. `isAgain`: it came wrong before. */
 export const takeBack = (turn: Turn, entries: readonly string[], isAgain = false): void => {
   const interrupted = turn.state.readBack?.interrupted
   const all = withdraw(turn, withSameValue(turn, entries), "denied")
   const gone = all.filter((held) => entries.includes(held.entry))
+  const [value, ...more] = gone.filter((held) => held.fact.kind !== "service")
+  const part = value && more.length === 0 ? partOnlyOf(turn, value.item, []) : undefined
+  if (part) gone.unshift(...withdraw(turn, [part.entry], "denied"))
   turn.set({ readBack: null })
   turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}${sayBack(turn, gone)}`)
   speakWritten(turn)
-  if (takeUpAgain(turn, interrupted)) return
-  const [value, ...more] = gone.filter((held) => held.fact.kind !== "service")
+  if (takeUpAgain(turn, interrupted) || part) return
   if (value && more.length === 0) {
     const { fact, item, needsYes } = value
     if (isStray(turn, fact)) return askWaiting(turn)
@@ -67,21 +94,6 @@ export const takeBackMain = (turn: Turn): void => {
   takeBack(turn, [main], true)
 }
 
-/** A part that came up with the doubt itself and has nothing else on record: it may have been misheard with the value. */
-const partOnlyOf = ({ state, heard }: Turn, { item, heard: from }: OpenQuestion): Held | undefined => {
-  if (heard?.margin == null) return undefined
-  const [only, ...more] = allHeld(state.record).filter((held) => held.item === item)
-  const isOfDoubt = only?.origin.by === "voice" && from.includes(only.origin.heard.at(-1) ?? "")
-  return more.length === 0 && only?.fact.kind === "service" && isOfDoubt ? only : undefined
-}
-
-/** What he is at is not known then, so that nothing is asked: he names the part with what he says again. */
-const takeBackPart = (turn: Turn, { entry, fact }: Held): void => {
-  withdraw(turn, [entry], "denied")
-  turn.set({ readBack: null })
-  turn.say(`Taken back. ${sayFacts([fact])}`)
-}
-
 /** A question for a value never ends in silence: what still stands is taken back, or it is asked once more. */
 const denyQuestion = (turn: Turn, question: OpenQuestion): void => {
   const { doubt, readBack, refused, spelled } = turn.state
@@ -92,7 +104,7 @@ const denyQuestion = (turn: Turn, question: OpenQuestion): void => {
     return takeBackMain(turn)
   }
   turn.set({ question: null, doubt: null, refused: [...refused, ...question.candidates] })
-  const part = first && doubt ? partOnlyOf(turn, question) : undefined
+  const part = first && doubt ? partOnlyOf(turn, question.item, question.heard) : undefined
   if (part) return takeBackPart(turn, part)
   if (first && doubt) {
     // What was read back before the doubt was not what the no is about.

@@ -22,6 +22,8 @@ export const emptyDialogue = (device: string, by = "worker", preferences = usual
   faint: null,
   spelled: null,
   refused: [],
+  heardAs: null,
+  misheard: [],
   troubles: { faintAnswers: 0, readings: 0 },
   doubt: null,
   preferences,

@@ -1,11 +1,19 @@
 /** Ends a read-back. What was read back and needed no yes is 'not challenged' once the worker goes on. */
+import type { Held, JobRecord } from "../record/JobRecord"
 import type { AcceptedHow } from "../record/LogLine"
 import type { Turn } from "./Turn"
 
+/** The parts that these entries are of: what is agreed of a part agrees that it is that part. */
+const withParts = ({ entries }: JobRecord, chosen: readonly string[]): string[] => {
+  const items = new Set(entries.filter((held) => chosen.includes(held.entry)).map((held) => held.item))
+  const isPart = (held: Held) => held.fact.kind === "service" && items.has(held.item)
+  return entries.filter((held) => chosen.includes(held.entry) || isPart(held)).map((held) => held.entry)
+}
+
 /** Marks entries as accepted that wait for it. Where nobody hears the loop, nothing is. */
 export const accept = (turn: Turn, entries: readonly string[], how: AcceptedHow): void => {
-  if (turn.state.unheard) return
-  for (const entry of entries) {
+  if (turn.state.unheard || entries.length === 0) return
+  for (const entry of withParts(turn.state.record, entries)) {
     const held = turn.state.record.entries.find((one) => one.entry === entry)
     if (held && held.accepted === null && held.withdrawn === null) turn.add({ type: "accepted", entry, how })
   }

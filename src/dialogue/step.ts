@@ -3,7 +3,7 @@
  * and the words to say. Nothing is said to be done before the line for it stands in front of the words.
  */
 import type { Answer, Fact, RecordedFact } from "../facts/Fact"
-import type { Heard } from "../facts/Heard"
+import { type Heard, sureMargin } from "../facts/Heard"
 import type { Command, Interpretation } from "../facts/Interpretation"
 import type { AcceptedHow, Origin } from "../record/LogLine"
 import { answer, undo } from "./answers"
@@ -26,6 +26,7 @@ import { isSaidAgain } from "./isSaidAgain"
 import { askAgain, askOfPart, isWhereOf, keepInterrupted, sayDropped } from "./keepQuestion"
 import { keepWarning } from "./keepWarning"
 import { isOverdue } from "./loneWorker"
+import { noteMisheard } from "./noteMisheard"
 import { ownQuestion } from "./ownQuestion"
 import { nextMissing } from "./plan"
 import { raiseDoubt } from "./raiseDoubt"
@@ -72,7 +73,9 @@ const speakWrittenPart = (turn: Turn): void => {
   const before = turn.written.splice(0)
   turn.check()
   turn.set({ readBack: null })
-  accept(turn, before, "not_challenged")
+  // What an ear was in doubt about may be another part: that waits until something of it is agreed.
+  const isSure = turn.heard?.margin == null || turn.heard.margin >= sureMargin
+  if (isSure) accept(turn, before, "not_challenged")
   sayCautions(turn, before)
 }
 
@@ -202,9 +205,16 @@ const onHeard = (turn: Turn, heard: Heard): void => {
   const faint = faintAnswer(reading, heard, before)
   turn.set({ faint })
   if (faint) return askToRepeat(turn, faint)
+  takeHeard(turn, reading, { origin, heard })
+  noteMisheard(turn, heard, reading)
+}
+
+const takeHeard = (turn: Turn, reading: Interpretation, source: Source & { heard: Heard }): void => {
+  const { before } = turn
+  const { heard } = source
   if (isRepairToSame(before, reading, heard)) return before.question ? deny(turn) : takeBackMain(turn)
   if (isStrayPart(before, reading, heard)) return askWhether(turn, reading)
-  act(turn, saidTwice(before, withoutDenied(before, reading, heard), heard), "said_yes", { origin, heard })
+  act(turn, saidTwice(before, withoutDenied(before, reading, heard), heard), "said_yes", source)
 }
 
 const isAnswerAct = (one: Answer | Command): one is Answer => answerKinds.includes(one.kind)

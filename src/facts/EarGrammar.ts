@@ -6,4 +6,6 @@ export interface EarGrammar {
   jsgf: string
   /** Word and ARPAbet phones; several lines for several ways of saying one word. Only words that need them. */
   pronunciations: ReadonlyArray<readonly [word: string, phones: string]>
+  /** What was heard before and said to be wrong: it is hardly what is said next. */
+  unlikely?: readonly string[]
 }

@@ -12,6 +12,8 @@ export const Context = z.object({
   readback: RecordedFact.optional(),
   /** The value was asked for digit by digit, or offered so: "one nine" is nineteen and not two numbers that ran together. */
   digits: z.boolean().optional(),
+  /** What the ear made of words that the worker then said no to, lately and in this place. */
+  misheard: z.array(z.string()).optional(),
   /** Parts that the worker named himself on this job: their names are understood as any other part's. */
   named: z.array(Item).optional(),
   /** Local time, ISO 8601. Only times and dates look at it. */

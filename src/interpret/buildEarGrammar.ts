@@ -52,5 +52,6 @@ export function buildEarGrammar(folder: GrammarFolder, context?: Context): EarGr
     pronunciations: words.flatMap((word) =>
       (folder.pronunciations.get(word) ?? []).map((phones) => [word, phones] as const),
     ),
+    ...(context?.misheard && { unlikely: context.misheard }),
   }
 }

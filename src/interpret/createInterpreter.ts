@@ -56,11 +56,9 @@ export function createInterpreter(files: GrammarFiles): Interpreter {
     },
     earGrammar: (context) => {
       const root = earRoot(context)
-      const known = earGrammars.get(root)
-      if (known) return known
-      const made = buildEarGrammar(folder, context)
-      earGrammars.set(root, made)
-      return made
+      const known = earGrammars.get(root) ?? buildEarGrammar(folder, { ...context, misheard: undefined })
+      earGrammars.set(root, known)
+      return context?.misheard ? { ...known, unlikely: context.misheard } : known
     },
     explain: (text, context = {}) => {
       compiled ??= compile()

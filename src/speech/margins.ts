@@ -39,7 +39,7 @@ export const shippedLimits: Limits = {
 const leastFit = 0.3
 /** So far below it, an answer with one word changed may still be what was said. */
 const nearly = 1.5
-/** A lead of less than this, in nats, is none: the other number may as well have been said, and both are offered. */
+/** Odds of less than this, in nats, are even: the other number may as well have been said, and both are offered. */
 export const tossUpLead = 8
 /** A digit is not said in less, in seconds: what is shorter was put in to fit the grammar. */
 const shortestDigit = 0.09
@@ -50,15 +50,19 @@ const doubtful = 0.5
  * By how much the limits are lower in full noise, in nats a frame: there free phones follow the noise itself. Of 57 right
  * answers at 20 dB of white noise one in ten fitted worse than -3.4, and of 24 of site talk none better than -4.0.
  */
-const [silentFalls, plainFalls] = [1, 0.5]
+const [silentFalls, plainFalls] = [1, 0.8]
 /** By how many times a rival has to be led further: fitted to noise the model's scores lie further apart, right or wrong. */
-const leadGrows = 1
+const leadGrows = 0.5
 /** What may be hidden in silence where others talk, in nats: there it is their words. */
 const besideTalk = { plainHidden: 130, silentHidden: 250 }
+/** What more may be hidden in full noise: free phones follow that as well. */
+const hiddenGrows = 15
 
 /** The limits for what stood behind an answer. */
 const limitsFor = ({ noise, wavers }: Fit, limits: Limits): Limits => ({
   ...limits,
+  plainHidden: limits.plainHidden + hiddenGrows * noise,
+  silentHidden: limits.silentHidden + hiddenGrows * noise,
   ...(wavers && besideTalk),
   silentFit: limits.silentFit - silentFalls * noise,
   plainFit: limits.plainFit - plainFalls * noise,

@@ -38,10 +38,14 @@ export const measureFit = (answer: Decoded, free: Decoded, behind: Behind = noth
     whole: answer.nats / Math.max(1, frames),
     hidden: Math.max(0, ...rest.map((silence) => -short(silence))),
     shortestNumber: numbers.length > 0 ? Math.min(...numbers) : null,
-    noise: Math.min(1, Math.max(0, (clearFrom - behind.snrDb) / (clearFrom - fullBelow))),
+    noise: noiseOf(behind),
     wavers: behind.wavers,
   }
 }
+
+/** How much noise that is, from 0 (none to speak of) to 1. */
+export const noiseOf = ({ snrDb }: Behind): number =>
+  Math.min(1, Math.max(0, (clearFrom - snrDb) / (clearFrom - fullBelow)))
 
 /** Nats of each frame, those of a stretch being spread evenly over it. */
 const spread = (segments: readonly Segment[]): number[] => {

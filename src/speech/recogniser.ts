@@ -5,21 +5,23 @@
 import type { EarGrammar } from "../facts/EarGrammar"
 import type { HeardWord } from "../facts/Heard"
 import { done, type Outcome, refuse } from "../facts/Outcome"
+import { readAwaited } from "./awaited"
 import { type Decoded, decode, setAutomaton, setGrammar } from "./decode"
 import { dither } from "./dither"
 import type { EarFiles } from "./EarPack"
 import type { Engine } from "./engine"
 import { type Automaton, accepts, readFlatGrammar } from "./flatGrammar"
-import { headStart } from "./headStart"
+import { headStart, type Moment, soundStart } from "./headStart"
 import { jsgfWords } from "./jsgfWords"
 import { loadDecoder, type RawDecoder } from "./loadDecoder"
 import { marginFor } from "./marginFor"
 import { isNearlyFit, tossUpLead } from "./margins"
-import { type Fit, measureFit } from "./measureFit"
+import { type Fit, measureFit, noiseOf } from "./measureFit"
 import { createNoiseAdapter } from "./noiseAdapter"
 import { grammarOf } from "./numberWords"
 import { phoneLoop, phoneWords } from "./phoneLoop"
 import { rivalsOf } from "./rivals"
+import { saysAgain } from "./saysAgain"
 import type { WhoseVoice } from "./VoiceFit"
 import { yesMargin } from "./yesMargin"
 
@@ -84,6 +86,10 @@ export interface Weighed {
   fit: Fit
   /** The likeliest other thing; null where the answer has no rival. */
   nearest: Decoded | null
+  /** How far the answer is ahead of it by its sound in nats, null without one. */
+  lead: number | null
+  /** The same by its sound and by what is likelier to be said. */
+  odds: number | null
 }
 
 /** Throws where the pack is not a model: see `loadDecoder`. */
@@ -98,20 +104,25 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   let taken: string | null = null
   let voice: WhoseVoice = null
   let sentences: Automaton | null = null
+  let awaited: Automaton | null = null
+  let unlikely: readonly string[] = []
   /** There are about ten questions, each with its grammar, and the product goes back and forth between them. */
-  const automata = new Map<string, Automaton>()
+  const automata = new Map<string, { sentences: Automaton; awaited: Automaton | null }>()
 
   const take = (grammar: EarGrammar): Outcome => {
+    unlikely = grammar.unlikely ?? []
     if (taken === grammar.id) return done(undefined)
     taken = null
     for (const decoder of [main, rival]) for (const entry of grammar.pronunciations) addWord(decoder, entry)
     const missing = jsgfWords(grammar.jsgf).filter((word) => main.lookup_word(word) === null)
     if (missing.length > 0) return refuse(`I cannot listen: I do not know how to say ${missing.join(", ")}.`)
-    sentences = automata.get(grammar.id) ?? readFlatGrammar(grammar.jsgf)
+    const known = automata.get(grammar.id)
+    sentences = known?.sentences ?? readFlatGrammar(grammar.jsgf)
     if (!sentences) return refuse("I cannot listen: The grammar cannot be read.")
     const outcome = setAutomaton(engine, main, sentences)
     if (!outcome.ok) return refuse(`I cannot listen: ${outcome.because}`)
-    automata.set(grammar.id, sentences)
+    awaited = known ? known.awaited : readAwaited(grammar.jsgf)
+    automata.set(grammar.id, { sentences, awaited })
     taken = grammar.id
     return outcome
   }
@@ -121,12 +132,12 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     return setGrammar(engine, rival, phoneLoop).ok ? decode(engine, rival, samples) : null
   }
 
-  const likeliestOf = (sentences: readonly string[], samples: Float32Array): Decoded | null => {
-    if (sentences.length === 0) return null
+  const likeliestIn = (automaton: Automaton, samples: Float32Array): Decoded | null => {
     rival.set_config("wip", wordCost)
-    const taken = setAutomaton(engine, rival, readFlatGrammar(grammarOf(sentences))!)
-    return taken.ok ? decode(engine, rival, samples) : null
+    return setAutomaton(engine, rival, automaton).ok ? decode(engine, rival, samples) : null
   }
+  const likeliestOf = (sentences: readonly string[], samples: Float32Array): Decoded | null =>
+    sentences.length === 0 ? null : likeliestIn(readFlatGrammar(grammarOf(sentences))!, samples)
 
   const rivalsTo = ({ words }: Decoded) => {
     const isSentence = (other: readonly string[]) => sentences !== null && accepts(sentences, other)
@@ -136,11 +147,17 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     )
   }
 
+  const isAwaited = (said: string) => awaited !== null && accepts(awaited, said.split(" "))
+
   /** The answer, or in its place one that is so much likelier to be said that it may fit a little worse. */
-  const favour = (found: Decoded, samples: Float32Array): Decoded => {
-    const likelier = rivalsTo(found).filter((other) => headStart(other) > headStart(found.text))
-    const other = likeliestOf(likelier, samples)
-    return other && rank(other) > rank(found) ? other : found
+  const favour = (found: Decoded, samples: Float32Array, moment: Moment): Decoded => {
+    const worth = (one: Decoded) => one.nats + headStart(one.text, moment)
+    const likelier = rivalsTo(found).filter((other) => headStart(other, moment) > headStart(found.text, moment))
+    const others = [
+      likeliestOf(likelier, samples),
+      awaited && !isAwaited(found.text) ? likeliestIn(awaited, samples) : null,
+    ]
+    return others.reduce<Decoded>((best, other) => (other && worth(other) > worth(best) ? other : best), found)
   }
 
   /**
@@ -156,11 +173,15 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     const free = found && againstPhones(samples)
     if (!found || found.words.length === 0 || !free || !isNearlyFit(measureFit(found, free, noise))) return null
     const nearestTo = (answer: Decoded) => likeliestOf(rivalsTo(answer), samples)
-    const first = favour(found, samples)
+    const isUnlikely = (said: string) => saysAgain(said, unlikely)
+    const moment = { isAwaited, isUnlikely, noise: noiseOf(noise) }
+    const rank = (one: Decoded) => one.nats + headStart(one.text, moment)
+    const first = favour(found, samples, moment)
     let [best, nearest] = [first, nearestTo(first)]
     for (let swaps = 0; nearest && rank(nearest) > rank(best) && swaps < mostSwaps; swaps++)
       [best, nearest] = [nearest, nearestTo(nearest)]
-    return { best, fit: measureFit(best, free, noise), nearest }
+    const lead = nearest && leadOf(best, nearest, moment)
+    return { best, fit: measureFit(best, free, noise), nearest, lead, odds: nearest && rank(best) - rank(nearest) }
   }
 
   const hear = (samples: Float32Array) => {
@@ -175,15 +196,16 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   return { rateHz: files.pack.rateHz, take, fitTo, hear, weigh, startAnew: surroundings.forget }
 }
 
-const rank = ({ nats, text }: Decoded) => nats + headStart(text)
+/** Only what is known of the sound counts beside the scores; a likelier value is chosen for it, but not believed for it. */
+const leadOf = (best: Decoded, nearest: Decoded, moment: Moment): number =>
+  best.nats + soundStart(best.text, moment) - nearest.nats - soundStart(nearest.text, moment)
 
 /** Null where the answer is not believed at all. */
-export const hearingOf = ({ best, fit, nearest }: Weighed, voice: WhoseVoice = null): Hearing | null => {
-  const lead = nearest && best.nats - nearest.nats
+export const hearingOf = ({ best, fit, nearest, lead, odds }: Weighed, voice: WhoseVoice = null): Hearing | null => {
   const fitting = marginFor(fit, lead, voice)
   if (fitting === null) return null
   const margin = yesMargin(best.text, fitting, lead)
-  const isTossUp = nearest !== null && lead !== null && lead < tossUpLead
+  const isTossUp = nearest !== null && odds !== null && odds < tossUpLead
   return { text: best.text, alternatives: isTossUp ? [nearest.text] : [], words: best.words, margin, fit }
 }
 

@@ -26,6 +26,7 @@ export const noes: readonly string[] = ["no", "wrong", "that's wrong", "no that'
 const shortOnes = [
   ...parts.flat(),
   ...["undo", "skip", "existing", "tns", "tn s", "tncs", "pme", "t t", "say again", "pause", "listen", "read on"],
+  ...["louder", "quieter", "slower", "faster"],
 ]
 
 const units = ["metres", "square"]
@@ -43,7 +44,7 @@ const answerRivals = (said: string): string[] => {
   if (yeses.includes(said)) return [...noes, ...shortOnes]
   if (noes.includes(said)) return [...yeses, ...shortOnes]
   if (said.startsWith("no ") && said.split(" ").some(isNumber)) return [...yeses, ...noes]
-  return shortOnes.includes(said) ? [...yeses, ...noes] : []
+  return shortOnes.includes(said) ? [...yeses, ...noes, ...shortOnes] : []
 }
 
 /** The unit may be what a number ends in, and the number what the unit begins with: "ninety eight" for "five metres". */

@@ -1,9 +1,11 @@
-/** Which other numbers an answer is weighed against, and whether a sentence is in a grammar at all. */
+/** What an answer is weighed against and how, and whether a sentence is in a grammar at all. */
 import { describe, expect, test } from "vitest"
+import { readAwaited } from "../../src/speech/awaited"
 import { accepts, readFlatGrammar } from "../../src/speech/flatGrammar"
-import { headStart } from "../../src/speech/headStart"
+import { headStart, soundStart } from "../../src/speech/headStart"
 import { grammarOf } from "../../src/speech/numberWords"
 import { rivalsOf } from "../../src/speech/rivals"
+import { saysAgain } from "../../src/speech/saysAgain"
 
 const jsgf = `#JSGF V1.0 UTF-8 en-GB;
 grammar trial;
@@ -61,13 +63,81 @@ test("what is no grammar is no automaton", () => {
   expect(rule("public <g> = (yes | no;")).toBeNull()
 })
 
-test("a bare answer and a reading under an ohm have a head start, and nothing else has", () => {
-  const [ahead, level] = [
-    ["yes", "no", "that's right", "nought point nine five ohms", "make that zero point one two"],
-    ["no eight", "nine point nine five ohms", "water", "nine and a half metres", "yes mate"],
-  ]
-  expect(ahead.map((said) => headStart(said) > 0)).toEqual(ahead.map(() => true))
-  expect(level.map(headStart)).toEqual(level.map(() => 0))
+describe("beside its sound an answer is chosen by how likely it is to be said", () => {
+  const moment = { isAwaited: () => false, isUnlikely: () => false, noise: 0 }
+  const startOf = (said: string) => headStart(said, moment)
+  test("a reading under an ohm goes first, and one under a tenth of an ohm before that", () => {
+    expect(startOf("make that zero point one two")).toBeGreaterThan(startOf("nine point one two"))
+    expect(startOf("nought point nought five ohms")).toBeGreaterThan(startOf("nought point nine five ohms"))
+  })
+  test.each(["no eight", "nine point nine five ohms", "water", "nine and a half metres", "fifty mil", "yes"])(
+    "nothing is made of %s",
+    (said) => {
+      expect(startOf(said)).toBe(0)
+    },
+  )
+  test("a length or a distance that hardly is one goes last", () => {
+    expect(startOf("ninety metres")).toBeLessThan(0)
+    expect(startOf("fifteen mil off the meter")).toBeLessThan(startOf("fifty mil off the meter"))
+  })
+  test("what is awaited goes before what is not, and a bare yes or no before what else is awaited", () => {
+    const asked = { ...moment, isAwaited: (said: string) => said !== "no eight" }
+    expect(headStart("water", asked)).toBeGreaterThan(headStart("no eight", asked))
+    expect(headStart("no", asked)).toBeGreaterThan(headStart("water", asked))
+  })
+  test("what was said to be wrong goes last of all", () => {
+    const again = { ...moment, isUnlikely: (said: string) => said === "nought point nought five ohms" }
+    expect(headStart("nought point nought five ohms", again)).toBeLessThan(
+      headStart("nought point nine five ohms", again),
+    )
+  })
+  test("only the end of a teen before metres is put right as a sound, and further in noise", () => {
+    const inNoise = { ...moment, noise: 1 }
+    expect(soundStart("gas bond fifteen metres", inNoise)).toBeGreaterThan(
+      soundStart("gas bond fifteen metres", moment),
+    )
+    expect(["fifteen square", "fifty metres", "fifteen mil"].map((said) => soundStart(said, inNoise))).toEqual([
+      0, 0, 0,
+    ])
+  })
+})
+
+describe("what a question waits for", () => {
+  const awaited = readAwaited(`#JSGF V1.0;
+grammar asked;
+public <r0> = (/4/ <r1> [metres | (long | short)] | /1/ <r2> | /4/ none | /0.5/ yes);
+<r1> = one | two;
+<r2> = undo | /4/ never;
+`)!
+  test.each([
+    ["two", true],
+    ["one short", true],
+    ["none", true],
+    ["undo", false],
+    ["never", false],
+    ["yes", false],
+  ])("%s", (said, is) => {
+    expect(accepts(awaited, words(said))).toBe(is)
+  })
+  test("nothing where no answer weighs more than another, and where the text is no grammar", () => {
+    expect(readAwaited("#JSGF V1.0;\ngrammar g;\npublic <r0> = (yes | no);\n")).toBeNull()
+    expect(readAwaited("yes | no")).toBeNull()
+  })
+})
+
+test.each([
+  ["one five oh mil", "one hundred and fifty mil", true],
+  ["make that one five metres", "fifteen metres", true],
+  ["make that four hundred and fifty mil", "no make that four fifty mil", true],
+  ["nought point nought two", "make that zero point oh two ohms", true],
+  ["water bond ten square", "water bond in ten", true],
+  ["water bond ten square", "water", true],
+  ["twenty five metres", "five metres", false],
+  ["nought point nought two five ohms", "nought point nought two", false],
+  ["steel bond ten square", "water bond ten square", false],
+  ["ten metres", "", false],
+])("after it was said to be wrong: %s beside %s says it again: %s", (said, wrong, isAgain) => {
+  expect(saysAgain(said, [wrong])).toBe(isAgain)
 })
 
 describe("what carries no number has rivals too", () => {
@@ -81,7 +151,7 @@ public <said> = yes | no | correct | undo | <part> | [<part>] (two | twenty two 
     ["yes", ["no", "water", "gas", "steel", "structural steel", "undo"]],
     ["no", ["yes", "correct", "water", "gas", "steel", "structural steel", "undo"]],
     ["steel clamp fitted", ["water clamp fitted", "gas clamp fitted"]],
-    ["water", ["yes", "correct", "no", "gas", "steel", "structural steel"]],
+    ["water", ["yes", "correct", "no", "gas", "steel", "structural steel", "undo"]],
   ])("%s", (said, rivals) => {
     expect(rivalsOf(words(said), inTalk)).toEqual(rivals)
   })
