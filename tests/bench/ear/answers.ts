@@ -60,8 +60,9 @@ interface Round {
 
 const count = async (ear: Recogniser, { kind, texts, noise }: Round): Promise<void> => {
   const counts: Record<Taken, number> = { yes: 0, no: 0, else: 0, again: 0, silent: 0 }
-  for (const [seed, text] of texts.entries())
-    for (const voice of voicesAsked()) {
+  for (const voice of voicesAsked()) {
+    ear.startAnew()
+    for (const [seed, text] of texts.entries()) {
       const { heards } = hearWeighed(ear, await inNoise(await speak(text, voice), noise, seed), rateHz)
       const taken = takenAs(heards)
       counts[taken] += 1
@@ -69,6 +70,7 @@ const count = async (ear: Recogniser, { kind, texts, noise }: Round): Promise<vo
       const heard = heards.map((one) => `${one.text} (${one.margin})`).join(", ")
       if (isFooled || process.env.TRACE) console.log(`    ${voice}: ${text} → ${heard || "–"}`)
     }
+  }
   const { yes, no, else: other, again, silent } = counts
   console.log(
     `${noise.padEnd(9)} ${kind.padEnd(16)} taken as yes ${yes}, as no ${no}, as something else ${other}, ` +

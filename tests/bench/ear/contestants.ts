@@ -19,6 +19,7 @@ import { takeGrammar } from "./takeGrammar"
 export interface Trial {
   /** What was said. */
   text: string
+  voice: string
   grammar: EarGrammar
   /** At 16 kHz, with a little of the surroundings before and after the words. */
   samples: Float32Array
@@ -49,8 +50,11 @@ const oneByOne =
   (ear: LoopEar): Contestant =>
   async (trials) => {
     const answers: (Answer | null)[] = []
-    for (const { grammar, samples } of trials) {
+    let last = ""
+    for (const { voice, grammar, samples } of trials) {
       await setImmediate()
+      if (voice !== last) ear.startAnew?.()
+      last = voice
       takeGrammar(ear, grammar)
       answers.push(ear.hear(samples))
     }

@@ -60,12 +60,13 @@ interface Trial {
   heards: ReadonlyArray<{ text: string; margin: number | null }>
 }
 
-/** Every phrase that is asked for, in every voice, in this noise. */
+/** Every phrase that is asked for, voice by voice, in this noise. */
 async function* trialsIn(ear: Recogniser, name: string): AsyncGenerator<Trial> {
   const [share, asked] = [Number(process.env.SHARE ?? 1), process.env.ASKED]
-  for (const [index, phrase] of [...ourPhrases, ...foreignPhrases].entries()) {
-    if (index % 16 >= share * 16 || (asked !== undefined && phrase.asked !== asked)) continue
-    for (const voice of voicesAsked()) {
+  for (const voice of voicesAsked()) {
+    ear.startAnew()
+    for (const [index, phrase] of [...ourPhrases, ...foreignPhrases].entries()) {
+      if (index % 16 >= share * 16 || (asked !== undefined && phrase.asked !== asked)) continue
       const { samples, rateHz } = await speakInNoise(phrase.text, voice, readNoise(name), index)
       await setImmediate()
       takeGrammar(ear, grammarUnder(phrase.asked))
@@ -121,15 +122,14 @@ const toJudged = ({ phrase, index, weighed, heards }: Trial): Judged => ({
   isOurs: phrase.isOurs,
   isRight: weighed?.best.text === phrase.text && heards.length <= 1,
   fit: weighed?.fit ?? null,
-  lead: weighed?.nearest ? weighed.best.nats - weighed.nearest.nats : null,
+  lead: weighed?.lead ?? null,
 })
 
 const show = (heards: ReadonlyArray<{ text: string; margin: number | null }>) =>
   heards.map((one) => `${one.text} (${one.margin})`).join(", ")
 
 const describe = ({ weighed, heards, ...rest }: Trial) => {
-  const { best, fit, nearest } = weighed ?? {}
-  const lead = best && nearest ? best.nats - nearest.nats : null
+  const { best, fit, nearest, lead } = weighed ?? {}
   const heard = heards.map((one) => one.text).join(" ")
   return `${JSON.stringify({ ...rest, text: best?.text, fit, lead, nearest: nearest?.text, heard, count: heards.length })}\n`
 }

@@ -40,7 +40,7 @@ const trace = (said: string, { heards, words, gotIt }: SoundLoop) => {
   console.log(`    ${said} → ${heard || "–"} → ${words.join(" ") || (gotIt ? "♪" : "–")}`)
 }
 
-/** Who speaks, and what he was told on this job. */
+/** Who speaks, and what he was told until now. */
 interface Worker {
   voice: FliteVoice
   habits: Habits
@@ -104,11 +104,13 @@ const reportPart = async (loop: SoundLoop, part: PartOfJob, worker: Worker, tall
 const runJobs = async (ear: LoopEar, count: number, noise: string): Promise<Tally> => {
   const tally = emptyTally()
   const voices = voicesAsked()
+  // Each voice is one worker, who does one job after the other and keeps to what he was told.
+  const habits = new Map(voices.map((voice) => [voice, newHabits()]))
   for (let job = 0; tally.entries < count; job++) {
     const part = entriesOfJob(seededRandom(job + 1))
     const voice = voices[job % voices.length]!
     const loop = await openLoop(ear, noise, job)
-    await reportPart(loop, part, { voice, habits: newHabits() }, tally)
+    await reportPart(loop, part, { voice, habits: habits.get(voice)! }, tally)
     const wrong = settledFacts(loop.state).filter((fact) => !isMeant(fact, part))
     tally.wrong.push(...wrong.map((fact) => `${voice}, ${part.name}: ${JSON.stringify(fact)}`))
   }

@@ -15,7 +15,7 @@ export interface LastTurn {
   gotIt: boolean
 }
 
-/** What the app has told him on this job, and he keeps to from then on. */
+/** What the app has told him, and he keeps to from then on. */
 export interface Habits {
   /** He answers in more words than a yes or a no. */
   inMoreWords: boolean

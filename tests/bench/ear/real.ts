@@ -46,7 +46,7 @@ const inNoise = async ({ text, grammar, samples }: Recording, name: string, seed
   const bed = await createNoiseBed(kind, seed)
   const whole = bed.take(lead + samples.length + Math.round(after * rateHz)).map((sample) => sample * level)
   for (let n = 0; n < samples.length; n++) whole[lead + n]! += samples[n]!
-  return { text, grammar, samples: whole }
+  return { text, voice: "recording", grammar, samples: whole }
 }
 
 /** What is taken out of talk: words that the ear believed, and facts that these would have written without a yes. */

@@ -26,13 +26,12 @@ export const runStyle = async (noises: readonly string[]): Promise<void> => {
 const trialsOf = async (phrases: readonly Phrase[], noise: string): Promise<Trial[]> => {
   const share = Number(process.env.SHARE ?? 1)
   const trials: Trial[] = []
-  for (const [index, { text, asked }] of phrases.entries()) {
-    if (index % 16 >= share * 16) continue
-    for (const voice of voicesAsked()) {
+  for (const voice of voicesAsked())
+    for (const [index, { text, asked }] of phrases.entries()) {
+      if (index % 16 >= share * 16) continue
       const { samples, rateHz, from, to } = await speakInNoise(text, voice, readNoise(noise), index)
       const cut = samples.slice(from - before * rateHz, to + after * rateHz)
-      trials.push({ text, grammar: grammarUnder(asked), samples: cut })
+      trials.push({ text, voice, grammar: grammarUnder(asked), samples: cut })
     }
-  }
   return trials
 }
