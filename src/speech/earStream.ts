@@ -14,7 +14,8 @@ import { createResampler } from "./resampler"
 /** The part of the recogniser that the stream needs. */
 export interface UtteranceEar {
   rateHz: number
-  hear(samples: Float32Array): Hearing | null
+  /** `before` is the sound right before it, in which nobody spoke to the app. */
+  hear(samples: Float32Array, before?: Float32Array): Hearing | null
   /** A new stream begins, or its microphone is another: what the ear learnt of voice and room is forgotten. */
   startAnew?(): void
 }
@@ -65,7 +66,7 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
   let atPause: { start: number; end: number; hearing: Hearing | null } | null = null
   const endpointer: Endpointer = createEndpointer(ear.rateHz, (utterance) => {
     if (deaf || utterance.end - utterance.start > longestAtPause) return quietAfter.number
-    const hearing = ear.hear(utterance.samples)
+    const hearing = ear.hear(utterance.samples, utterance.before)
     atPause = { start: utterance.start, end: utterance.end, hearing }
     if (!hearing) return quietAfter.nothingYet
     const last = hearing.words.at(-1)?.text ?? ""
@@ -88,7 +89,7 @@ export const createEarStream = (ear: UtteranceEar, newId: () => string): EarStre
     const spokenEnd = utterance.end - endpointerSettings.postRoll
     if (deaf || spokenEnd <= audibleFrom || utterance.end - utterance.start > longestSentence) return []
     const known = atPause?.start === utterance.start && atPause.end === utterance.end
-    const hearing = known && atPause ? atPause.hearing : ear.hear(utterance.samples)
+    const hearing = known && atPause ? atPause.hearing : ear.hear(utterance.samples, utterance.before)
     if (!hearing) return []
     const sound = { samples: utterance.samples, rateHz: ear.rateHz, from: utterance.start }
     return [{ heard: toHeard(hearing, utterance, newId()), sound, fit: hearing.fit ?? null }]

@@ -43,6 +43,8 @@ export interface Utterance {
   start: number
   end: number
   samples: Float32Array
+  /** The surroundings right before it, as far back as they were heard without the app's own voice. */
+  before: Float32Array
   /** Whether it was cut because it had grown too long. */
   capped: boolean
 }
@@ -66,6 +68,9 @@ export interface Endpointer {
 /** Told what would be the utterance if it ended here; answers how much quiet, in seconds, should end it. */
 export type AtPause = (utterance: Utterance) => number
 
+/** So much of the surroundings is kept from before an utterance, in seconds. */
+const beforeSeconds = 1.5
+
 /** Frames are 10 ms. */
 export const createEndpointer = (
   rateHz: number,
@@ -80,6 +85,7 @@ export const createEndpointer = (
   let pending = new Float32Array(0)
   /** Frames since the open utterance began, or the last few while there is none. */
   let kept: Float32Array[] = []
+  let before: Float32Array[] = []
   let counted = 0
   let open = false
   let quiet = 0
@@ -94,18 +100,15 @@ export const createEndpointer = (
 
   const look = (capped: boolean): Utterance => {
     const used = kept.slice(0, kept.length - surplus(capped))
-    const samples = new Float32Array(used.length * frameLength)
-    used.forEach((frame, index) => {
-      samples.set(frame, index * frameLength)
-    })
     const start = (counted - kept.length) / 100
-    return { start, end: start + used.length / 100, samples, capped }
+    return { start, end: start + used.length / 100, samples: joined(used), before: joined(before), capped }
   }
 
   const finish = (capped: boolean): Utterance => {
     const utterance = look(capped)
     kept = capped ? [] : kept.slice(kept.length - surplus(capped))
     open = false
+    before = []
     recentlyLoud.length = 0
     return utterance
   }
@@ -122,13 +125,15 @@ export const createEndpointer = (
     if (recentlyLoud.length > frames(settings.onsetWindow)) recentlyLoud.shift()
     if (recentlyLoud.filter(Boolean).length >= frames(settings.onset)) begin()
     const spare = kept.length - frames(settings.preRoll + settings.onsetWindow)
-    if (spare > 0) kept.splice(0, spare)
+    if (spare > 0) before.push(...kept.splice(0, spare))
+    if (before.length > frames(beforeSeconds)) before.splice(0, before.length - frames(beforeSeconds))
   }
 
   const takeFrame = (frame: Float32Array, learnt: boolean): Utterance | null => {
     counted++
     kept.push(frame)
     const above = tracker.follow(speechBand(frame), learnt)
+    if (!learnt) before = []
     if (open) return goOn(above)
     watch(above)
     return null
@@ -153,6 +158,7 @@ export const createEndpointer = (
       open = false
       quiet = 0
       kept = []
+      before = []
       recentlyLoud.length = 0
     },
     get inSpeech() {
@@ -168,4 +174,14 @@ export const createEndpointer = (
       return tracker.levelDb
     },
   }
+}
+
+const joined = (frames: readonly Float32Array[]): Float32Array => {
+  const all = new Float32Array(frames.reduce((sum, frame) => sum + frame.length, 0))
+  let at = 0
+  for (const frame of frames) {
+    all.set(frame, at)
+    at += frame.length
+  }
+  return all
 }

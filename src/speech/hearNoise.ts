@@ -32,6 +32,11 @@ const [edgeBefore, edgeAfter] = [30, 20]
 const louderIsSpeech = 2.3
 /** How many times the power of the noise two frames of speech have together. */
 const louderThanNoise = 2
+/**
+ * With fewer frames than this of what was heard before, the edges tell the noise; they do it worse, as a drowned "s" at the
+ * start or the end is in them.
+ */
+const leastBefore = 30
 /** With fewer frames than this the noise cannot be told by the edges. */
 const leastEdge = 15
 /** Share of the frames that are taken for noise where the edges hold none, and for the loudest. */
@@ -50,10 +55,12 @@ const logOfMeanFalls = 3
 const [estimatedUpTo, heardFrom] = [15, 30]
 const nepersToDb = 10 / Math.LN10
 
-export const hearNoise = ({ data, bands }: Spectrum): NoisySpeech => {
+/** `before` is the same of what was heard right before it: there is noise alone, and more of it than at the edges. */
+export const hearNoise = ({ data, bands }: Spectrum, before: Float32Array = new Float32Array(0)): NoisySpeech => {
   const frames = Math.floor(data.length / bands)
   const frame = (at: number) => data.subarray(at * bands, (at + 1) * bands)
-  const power = Float64Array.from({ length: frames }, (_, at) => frame(at).reduce((sum, x) => sum + Math.exp(x), 0))
+  const powerOf = (one: Float32Array) => one.reduce((sum, x) => sum + Math.exp(x), 0)
+  const power = Float64Array.from({ length: frames }, (_, at) => powerOf(frame(at)))
   const meanPower = (places: readonly number[]) => places.reduce((sum, at) => sum + power[at]!, 0) / places.length
   const byPower = [...power.keys()].sort((a, b) => power[a]! - power[b]!)
   const quiet = byPower.slice(0, Math.max(1, Math.round(frames * quietShare)))
@@ -62,6 +69,10 @@ export const hearNoise = ({ data, bands }: Spectrum): NoisySpeech => {
   const edges = [...power.keys()].filter((at) => at < edgeBefore || at >= frames - edgeAfter)
   const still = edges.filter((at) => power[at]! <= limit)
   const alone = still.length >= leastEdge ? still : quiet
+  const long = Array.from({ length: Math.floor(before.length / bands) }, (_, at) =>
+    before.subarray(at * bands, (at + 1) * bands),
+  ).filter((one) => powerOf(one) <= limit)
+  const noiseFrames = long.length >= leastBefore ? long : alone.map(frame)
 
   const spoken = spokenIn(power, meanPower(alone))
   const noisePower = meanOver(quiet, frame, bands, Math.exp)
@@ -74,9 +85,9 @@ export const hearNoise = ({ data, bands }: Spectrum): NoisySpeech => {
     return share * heard + (1 - share) * (Math.log(left) - logOfMeanFalls)
   })
   return {
-    noise: meanOver(alone, frame, bands),
-    noiseFrames: alone.map(frame),
-    wavers: spreadOf(alone.map((at) => Math.log(power[at]! + Number.MIN_VALUE))),
+    noise: meanOver([...noiseFrames.keys()], (at) => noiseFrames[at]!, bands),
+    noiseFrames,
+    wavers: spreadOf(noiseFrames.map((one) => Math.log(powerOf(one) + Number.MIN_VALUE))),
     heardMean: meanOver(byPower, frame, bands),
     cleanMean,
     loudness: Math.log(Math.max(1, meanPower(loud) - meanPower(alone))),

@@ -24,8 +24,11 @@ export interface Behind {
 export const nothingBehind: Behind = { snrDb: Number.POSITIVE_INFINITY, wavers: false }
 
 export interface NoiseAdapter {
-  /** Fits all decoders to the sound that is to be decoded next, and tells what stands behind it. */
-  fit(samples: Float32Array): Behind
+  /**
+   * Fits all decoders to the sound that is to be decoded next, and tells what stands behind it. `before` is what was
+   * heard right before it.
+   */
+  fit(samples: Float32Array, before?: Float32Array): Behind
   /** What was fitted to last held words of the voice that is listened to. */
   remember(): void
   /** Another microphone, room or person. */
@@ -54,10 +57,11 @@ export const createNoiseAdapter = (engine: Engine, files: EarFiles, decoders: Ra
   let last: { voice: keyof typeof voices; heard: HeardVoice } | null = null
 
   return {
-    fit: (samples) => {
+    fit: (samples, before) => {
       const { data, nfeat } = decoder.spectrogram(samples)
       if (nfeat !== transform.bands || data.length === 0) return nothingBehind
-      const sound = hearNoise({ data, bands: nfeat })
+      const alone = before && before.length > 0 ? decoder.spectrogram(before).data : undefined
+      const sound = hearNoise({ data, bands: nfeat }, alone)
       const isSteady = sound.wavers < waversFrom
       const mean = isSteady ? sound.cleanMean : sound.heardMean
       last = {

@@ -72,12 +72,12 @@ export interface Recogniser {
   take(grammar: EarGrammar): Outcome
   /** Whose voice it hears from now on. */
   fitTo(voice: WhoseVoice): void
-  /** Null where nothing of the grammar was said, and while there is no grammar. */
-  hear(samples: Float32Array): Hearing | null
+  /** Null where nothing of the grammar was said, and while there is no grammar. `before`: the surroundings before it. */
+  hear(samples: Float32Array, before?: Float32Array): Hearing | null
   /** Another microphone, recording or person: what was learnt of voice and room is forgotten. */
   startAnew(): void
   /** What `hear` judges by, also of answers that it would let pass: limits are fitted on it. */
-  weigh(samples: Float32Array): Weighed | null
+  weigh(samples: Float32Array, before?: Float32Array): Weighed | null
 }
 
 /** What a margin is made of. */
@@ -164,10 +164,10 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
    * The best answer with what speaks for and against it; null where it is far from anything that was said. The search
    * through the whole grammar takes short cuts, and now and then a rival fits better than what it found.
    */
-  const weigh = (given: Float32Array): Weighed | null => {
+  const weigh = (given: Float32Array, before?: Float32Array): Weighed | null => {
     if (taken === null || given.length < shortest * files.pack.rateHz) return null
     const samples = dither(given)
-    const noise = surroundings.fit(samples)
+    const noise = surroundings.fit(samples, before && dither(before))
     if (noise.snrDb < leastSnrDb && !noise.wavers) return null
     const found = decode(engine, main, samples)
     const free = found && againstPhones(samples)
@@ -184,8 +184,8 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     return { best, fit: measureFit(best, free, noise), nearest, lead, odds: nearest && rank(best) - rank(nearest) }
   }
 
-  const hear = (samples: Float32Array) => {
-    const weighed = weigh(samples)
+  const hear = (samples: Float32Array, before?: Float32Array) => {
+    const weighed = weigh(samples, before)
     const hearing = weighed && hearingOf(weighed, voice)
     if (hearing) surroundings.remember()
     return hearing

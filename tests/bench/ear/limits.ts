@@ -31,8 +31,8 @@ export type Verdict = "right" | "wrongPlain" | "rightAsked" | "wrongAsked" | "si
 /** One phrase through the stream, with all that its last answer was judged by. */
 export const hearWeighed = (ear: Recogniser, samples: Float32Array, rateHz: number) => {
   const seen: Weighed[] = []
-  const hear = (sound: Float32Array): Hearing | null => {
-    const weighed = ear.weigh(sound)
+  const hear = (sound: Float32Array, before?: Float32Array): Hearing | null => {
+    const weighed = ear.weigh(sound, before)
     if (!weighed) return null
     seen.push(weighed)
     return hearingOf(weighed)
