@@ -19,10 +19,22 @@ export const accept = (turn: Turn, entries: readonly string[], how: AcceptedHow)
   }
 }
 
+/** A part of which only what was said to be wrong, or what waits for a yes, is on record may be the wrong part. */
+const isOpenPart = ({ entries }: JobRecord, part: Held): boolean => {
+  const others = entries.filter((held) => held.item === part.item && held.fact.kind !== "service")
+  const isAgreed = others.some((held) => held.withdrawn === null && (held.accepted !== null || !held.needsYes))
+  return part.fact.kind === "service" && others.length > 0 && !isAgreed
+}
+
 /** The worker goes on: routine values count as not challenged, and nothing is read back any more. */
 export const settle = (turn: Turn): void => {
-  const entries = turn.state.readBack?.entries ?? []
-  const routine = entries.filter((entry) => !turn.state.record.entries.find((held) => held.entry === entry)?.needsYes)
-  accept(turn, routine, "not_challenged")
+  const { record, readBack } = turn.state
+  const read = record.entries.filter((held) => readBack?.entries.includes(held.entry))
+  const routine = read.filter((held) => !held.needsYes && !isOpenPart(record, held))
+  accept(
+    turn,
+    routine.map((held) => held.entry),
+    "not_challenged",
+  )
   turn.set({ readBack: null })
 }

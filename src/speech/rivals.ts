@@ -30,13 +30,26 @@ const shortOnes = [
 ]
 
 const units = ["metres", "square"]
+/** What was done, each with the other ways of saying it, and sizes: in noise "ten square" came out as "clamp fitted". */
+const steps: readonly (readonly string[])[] = [
+  ["pipe cleaned", "cleaned the pipe"],
+  ["clamp fitted", "clamp on"],
+  ["label fitted", "label on"],
+]
+const sizes = ["four", "six", "ten", "sixteen", "twenty five", "thirty five", "fifty"].map((size) => `${size} square`)
 
 type IsSentence = (words: readonly string[]) => boolean
 
 /** Every sentence of the grammar that means something else and differs from the answer in one place. */
 export const rivalsOf = (words: readonly string[], isSentence: IsSentence): string[] => {
   const said = words.join(" ")
-  const others = [...answerRivals(said), ...partRivals(said), ...numberRivals(words), ...shortRivals(words)]
+  const others = [
+    ...answerRivals(said),
+    ...partRivals(said),
+    ...numberRivals(words),
+    ...shortRivals(words),
+    ...stepRivals(said),
+  ]
   return [...new Set(others)].filter((rival) => rival !== "" && rival !== said && isSentence(rival.split(" ")))
 }
 
@@ -55,6 +68,13 @@ const shortRivals = (words: readonly string[]): string[] => {
   return wholeNumbers
     .filter((other) => other !== value)
     .flatMap((other) => [other, ...units.map((u) => `${other} ${u}`)])
+}
+
+const stepRivals = (said: string): string[] => {
+  const same = steps.find((ways) => ways.some((way) => said.endsWith(way)))
+  const step = same?.find((way) => said.endsWith(way))
+  if (step === undefined) return []
+  return [...steps.filter((ways) => ways !== same).flat(), ...sizes].map((other) => said.replace(step, other))
 }
 
 /** `said` with its part exchanged, and, where it begins with a part or a number, with the one in place of the other. */

@@ -155,6 +155,17 @@ public <said> = yes | no | correct | undo | <part> | [<part>] (two | twenty two 
   ])("%s", (said, rivals) => {
     expect(rivalsOf(words(said), inTalk)).toEqual(rivals)
   })
+  test("a step may have been another, or a size, and is not weighed against its own other name", () => {
+    const isOf =
+      (...sentences: string[]) =>
+      (said: readonly string[]) =>
+        sentences.includes(said.join(" "))
+    const inGrammar = isOf("water bond ten square", "water bond clamp on", "water bond label fitted")
+    expect(rivalsOf(words("water bond clamp fitted"), inGrammar)).toEqual([
+      "water bond label fitted",
+      "water bond ten square",
+    ])
+  })
   test("a number after a no may have been no number, and a short number any other with its unit", () => {
     const answers = readFlatGrammar(`#JSGF V1.0;
 grammar answers;

@@ -4,12 +4,12 @@ import { isFaint } from "../../src/dialogue/needsYes"
 import { yesMargin } from "../../src/speech/yesMargin"
 
 test("a yes that hardly leads decides nothing, even said twice", () => {
-  const margin = yesMargin("yes", 1.02, 31)
+  const margin = yesMargin("yes", 1.02, 63)
   expect(isFaint(2 * margin)).toBe(true)
 })
 
 test("a yes that leads, or has no rival, counts as it fits", () => {
-  expect(yesMargin("yes", 0.68, 40)).toBe(0.68)
+  expect(yesMargin("yes", 0.68, 70)).toBe(0.68)
   expect(yesMargin("that's right", 1.2, null)).toBe(1.2)
 })
 
