@@ -19,6 +19,8 @@ export interface Fit {
   noise: number
   /** Whether that noise wavered, as the talk of others does. */
   wavers: boolean
+  /** Whether it is the first that was heard of the voice. */
+  isNewVoice?: boolean
 }
 
 /** Words shorter than this, in frames, are measured as if they were as long: a single frame proves nothing. */
@@ -40,6 +42,7 @@ export const measureFit = (answer: Decoded, free: Decoded, behind: Behind = noth
     shortestNumber: numbers.length > 0 ? Math.min(...numbers) : null,
     noise: noiseOf(behind),
     wavers: behind.wavers,
+    isNewVoice: behind.isNewVoice,
   }
 }
 

@@ -19,9 +19,11 @@ export interface Behind {
   snrDb: number
   /** Whether the noise wavers, as talk does. */
   wavers: boolean
+  /** Whether the voice is one that was never heard before. */
+  isNewVoice: boolean
 }
 
-export const nothingBehind: Behind = { snrDb: Number.POSITIVE_INFINITY, wavers: false }
+export const nothingBehind: Behind = { snrDb: Number.POSITIVE_INFINITY, wavers: false, isNewVoice: false }
 
 export interface NoiseAdapter {
   /**
@@ -70,7 +72,7 @@ export const createNoiseAdapter = (engine: Engine, files: EarFiles, decoders: Ra
       }
       const usual = { ...sound, cleanMean: voices[last.voice].meanWith(last.heard) }
       memory.write((isSteady ? compensateModel : shiftModel)(means, variances, transform, usual))
-      return { snrDb: sound.snrDb, wavers: !isSteady }
+      return { snrDb: sound.snrDb, wavers: !isSteady, isNewVoice: voices[last.voice].isNew }
     },
     remember: () => {
       if (last) voices[last.voice].remember(last.heard)

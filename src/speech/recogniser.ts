@@ -181,14 +181,15 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     for (let swaps = 0; nearest && rank(nearest) > rank(best) && swaps < mostSwaps; swaps++)
       [best, nearest] = [nearest, nearestTo(nearest)]
     const lead = nearest && leadOf(best, nearest, moment)
-    return { best, fit: measureFit(best, free, noise), nearest, lead, odds: nearest && rank(best) - rank(nearest) }
+    const odds = nearest && rank(best) - rank(nearest)
+    const weighed = { best, fit: measureFit(best, free, noise), nearest, lead, odds }
+    if (hearingOf(weighed, voice)) surroundings.remember()
+    return weighed
   }
 
   const hear = (samples: Float32Array, before?: Float32Array) => {
     const weighed = weigh(samples, before)
-    const hearing = weighed && hearingOf(weighed, voice)
-    if (hearing) surroundings.remember()
-    return hearing
+    return weighed && hearingOf(weighed, voice)
   }
   const fitTo = (next: WhoseVoice) => {
     voice = next
@@ -196,15 +197,15 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   return { rateHz: files.pack.rateHz, take, fitTo, hear, weigh, startAnew: surroundings.forget }
 }
 
-/** Only what is known of the sound counts beside the scores; a likelier value is chosen for it, but not believed for it. */
+/** A likelier value is chosen for it, but not believed for it; and of a sound that the model is known to miss neither is. */
 const leadOf = (best: Decoded, nearest: Decoded, moment: Moment): number =>
-  best.nats + soundStart(best.text, moment) - nearest.nats - soundStart(nearest.text, moment)
+  best.nats - nearest.nats - Math.abs(soundStart(best.text, moment) - soundStart(nearest.text, moment))
 
 /** Null where the answer is not believed at all. */
 export const hearingOf = ({ best, fit, nearest, lead, odds }: Weighed, voice: WhoseVoice = null): Hearing | null => {
   const fitting = marginFor(fit, lead, voice)
   if (fitting === null) return null
-  const margin = yesMargin(best.text, fitting, lead)
+  const margin = yesMargin(best.text, fitting, lead, fit.isNewVoice)
   const isTossUp = nearest !== null && odds !== null && odds < tossUpLead
   return { text: best.text, alternatives: isTossUp ? [nearest.text] : [], words: best.words, margin, fit }
 }

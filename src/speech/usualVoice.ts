@@ -16,6 +16,8 @@ export interface UsualVoice {
   meanWith(heard: HeardVoice): Float64Array
   /** Counts an utterance as one of this voice. */
   remember(heard: HeardVoice): void
+  /** Whether nothing of it was heard yet. */
+  readonly isNew: boolean
 }
 
 /** What was heard so many frames ago has faded to a third: half a minute of talk. */
@@ -34,6 +36,9 @@ export const createUsualVoice = (): UsualVoice => {
     remember: (heard) => {
       shape = mix(heard)
       weight = Math.min(memory, weight + heard.frames)
+    },
+    get isNew() {
+      return shape === null
     },
   }
 }

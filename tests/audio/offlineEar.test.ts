@@ -66,13 +66,13 @@ test("opening an ear leaves the process to handle its own errors", async () => {
   expect(process.listenerCount("uncaughtException")).toBe(before)
 })
 
-test("an answer in doubt brings the other number along", async () => {
+test("of an answer in doubt what was said is put forward, alone or beside the other number", async () => {
   take()
   const heards = await hear("seventeen metres of sixteen square", "slt")
   const [first] = heards
   expect(heards).toHaveLength(1)
-  if (first!.margin! < 1) expect(first!.alternatives.join()).toMatch(/seventy|seventeen|sixty|fifteen/)
-  else expect([first!.text, first!.alternatives]).toEqual(["seventeen metres of sixteen square", []])
+  expect([first!.text, ...first!.alternatives]).toContain("seventeen metres of sixteen square")
+  if (first!.margin! >= 1) expect(first!.alternatives).toEqual([])
 })
 
 test("words carry their times: in order, within the sound, and where they were said", async () => {

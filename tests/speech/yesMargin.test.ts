@@ -4,12 +4,17 @@ import { isFaint } from "../../src/dialogue/needsYes"
 import { yesMargin } from "../../src/speech/yesMargin"
 
 test("a yes that hardly leads decides nothing, even said twice", () => {
-  const margin = yesMargin("yes", 1.02, 63)
+  const margin = yesMargin("yes", 1.02, 16)
   expect(isFaint(2 * margin)).toBe(true)
 })
 
+test("the first that is heard of a voice has to lead further", () => {
+  expect(isFaint(yesMargin("yes", 1.9, 63, true))).toBe(true)
+  expect(yesMargin("yes", 1.9, 78, true)).toBe(1.9)
+})
+
 test("a yes that leads, or has no rival, counts as it fits", () => {
-  expect(yesMargin("yes", 0.68, 70)).toBe(0.68)
+  expect(yesMargin("yes", 0.68, 30)).toBe(0.68)
   expect(yesMargin("that's right", 1.2, null)).toBe(1.2)
 })
 
