@@ -56,6 +56,24 @@ const partOnlyOf = (turn: Turn, item: string | null, from: readonly string[]): H
   return from.includes(only.origin.heard.at(-1) ?? "") || cameWrongAgain(turn, item) ? only : undefined
 }
 
+/** Whether nothing of the part is left but its name, and it came with a value that was wrong once more. */
+const isWrongPart = (turn: Turn, item: string | null): boolean => {
+  const left = allHeld(turn.state.record).filter((held) => held.item === item)
+  return left.every((held) => held.fact.kind === "service") && cameWrongAgain(turn, item)
+}
+
+/** The name of the part goes as well, if it still stands; nobody is at it any more. */
+const dropPart = (turn: Turn, item: string | null): Held[] => {
+  const left = allHeld(turn.state.record).filter((held) => held.item === item)
+  const gone = withdraw(
+    turn,
+    left.map((held) => held.entry),
+    "denied",
+  )
+  turn.set({ item: null })
+  return gone
+}
+
 /** What he is at is not known then, so that nothing is asked: he names the part with what he says again. */
 const takeBackPart = (turn: Turn, { entry, fact }: Held): void => {
   withdraw(turn, [entry], "denied")
@@ -69,12 +87,12 @@ export const takeBack = (turn: Turn, entries: readonly string[], isAgain = false
   const all = withdraw(turn, withSameValue(turn, entries), "denied")
   const gone = all.filter((held) => entries.includes(held.entry))
   const [value, ...more] = gone.filter((held) => held.fact.kind !== "service")
-  const part = value && more.length === 0 ? partOnlyOf(turn, value.item, []) : undefined
-  if (part) gone.unshift(...withdraw(turn, [part.entry], "denied"))
+  const isPartInDoubt = value !== undefined && more.length === 0 && isWrongPart(turn, value.item)
+  if (isPartInDoubt) gone.unshift(...dropPart(turn, value.item))
   turn.set({ readBack: null })
   turn.say(`Taken back. ${sayFacts(gone.map((held) => held.fact))}${sayBack(turn, gone)}`)
   speakWritten(turn)
-  if (takeUpAgain(turn, interrupted) || part) return
+  if (takeUpAgain(turn, interrupted) || isPartInDoubt) return
   if (value && more.length === 0) {
     const { fact, item, needsYes } = value
     if (isStray(turn, fact)) return askWaiting(turn)

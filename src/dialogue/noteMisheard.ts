@@ -2,7 +2,6 @@
  * What an ear made of words that the worker then said no to. Said once more, the same sound would come out as the same
  * words; the ear is told of them, so that it looks for what else it may have been.
  */
-import type { RecordedFact } from "../facts/Fact"
 import { type Heard, sureMargin } from "../facts/Heard"
 import type { Interpretation } from "../facts/Interpretation"
 import { sayItem } from "../interpret/sayItem"
@@ -13,10 +12,6 @@ const most = 6
 
 const holdsValue = ({ facts, ask }: Interpretation): boolean =>
   ask !== null || facts.some((fact) => !["confirm", "deny", "undo", "repeat", "skip"].includes(fact.kind))
-
-/** The name of the part, where it was a part that was taken back. */
-const partOf = (fact: RecordedFact | undefined): string | null =>
-  fact?.kind === "service" ? sayItem(fact.value).replace("structural ", "") : null
 
 /** To be called when all else of the turn is done. */
 export const noteMisheard = (turn: Turn, heard: Heard, reading: Interpretation): void => {
@@ -29,10 +24,13 @@ export const noteMisheard = (turn: Turn, heard: Heard, reading: Interpretation):
   // The same value again, as a repair of itself, was not meant either; nor what left nothing to put forward.
   const isNone = state.question?.candidates.length === 0 && reading.facts.length === 0 && heard.margin < sureMargin
   const isWrong = holdsValue(reading) && (reading.ask?.isSameAgain === true || (reading.ask !== null && isNone))
-  const parts = lines.flatMap((line) =>
-    line.type === "withdrawn" && line.because === "denied" ? (partOf(turn.fact(line.entry)) ?? []) : [],
-  )
-  const added = [...parts, ...(isDenied && before.heardAs ? [before.heardAs] : []), ...(isWrong ? [heard.text] : [])]
+  // The part itself was dropped: nothing is asked of it any more.
+  const part = isDenied && before.item !== null && state.item === null ? sayItem(before.item) : null
+  const added = [
+    ...(part ? [part.replace("structural ", "")] : []),
+    ...(isDenied && before.heardAs ? [before.heardAs] : []),
+    ...(isWrong ? [heard.text] : []),
+  ]
   const misheard = isAgreed || (isPlain && !isDenied) ? [] : [...new Set([...before.misheard, ...added])].slice(-most)
   turn.set({ misheard, heardAs: holdsValue(reading) ? heard.text : before.heardAs })
 }

@@ -22,6 +22,18 @@ describe("in a quiet room", () => {
     expect(found[0]!.samples.length).toBeCloseTo((found[0]!.end - found[0]!.start) * rateHz, -1)
   })
 
+  test("what was heard before it comes along, as far back as it is all of the surroundings", () => {
+    const seconds = find(join(silence(3), word(0.5), silence(1), word(0.5), silence(2))).map(
+      ({ before }) => before.length / rateHz,
+    )
+    expect(seconds[0]).toBeCloseTo(1.5, 1)
+    expect(seconds[1]).toBeLessThan(0.5)
+    const endpointer = createEndpointer(rateHz)
+    endpointer.push(join(silence(3), word(0.5), silence(0.2)), false)
+    endpointer.forget()
+    expect(endpointer.push(join(silence(0.6), word(0.5), silence(2)))[0]!.before.length / rateHz).toBeLessThan(0.4)
+  })
+
   test("a slow reading with pauses inside stays one utterance", () => {
     const parts = [word(0.4), silence(0.7), word(0.4), silence(0.7), word(0.9)]
     expect(find(join(silence(1), ...parts, silence(2)))).toHaveLength(1)

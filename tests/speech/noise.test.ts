@@ -44,6 +44,20 @@ test("noise is told from speech, band by band, and how far apart they are", () =
   expect(cleanMean.every((x, band) => x < ofSpan[band]! + 0.3)).toBe(true)
 })
 
+test("where something was heard before, that is the noise, and not what hides at the edges", () => {
+  const hidden = spectrum()
+  for (let n = 0; n < 30 * 25; n++) hidden.data[n] = hidden.data[n]! + 1.5
+  const before = spectrum().data.slice(0, 40 * 25)
+  const shareOf = ({ noise }: { noise: Float64Array }) =>
+    far(
+      noise,
+      Float64Array.from({ length: 25 }, (_, n) => n / 5),
+    )
+  expect(shareOf(hearNoise(hidden, before))).toBeLessThan(0.3)
+  expect(shareOf(hearNoise(hidden))).toBeGreaterThan(0.6)
+  expect(hearNoise(hidden, before).wavers).toBeLessThan(hearNoise(hidden).wavers)
+})
+
 /** Powers add up: so the speech is what is left of the mean power, however deep most of its frames lie in the noise. */
 test("speech that the noise half drowns is estimated by the power that it adds", () => {
   const frames = 200
