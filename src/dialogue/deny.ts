@@ -56,10 +56,11 @@ const partOnlyOf = (turn: Turn, item: string | null, from: readonly string[]): H
   return from.includes(only.origin.heard.at(-1) ?? "") || cameWrongAgain(turn, item) ? only : undefined
 }
 
-/** Whether nothing of the part is left but its name, and it came with a value that was wrong once more. */
+/** Whether nothing of the part is left but its name, as heard, and it came with a value that was wrong once more. */
 const isWrongPart = (turn: Turn, item: string | null): boolean => {
   const left = allHeld(turn.state.record).filter((held) => held.item === item)
-  return left.every((held) => held.fact.kind === "service") && cameWrongAgain(turn, item)
+  const isHeardName = (held: Held) => held.fact.kind === "service" && held.origin.by === "voice"
+  return left.every(isHeardName) && cameWrongAgain(turn, item)
 }
 
 /** The name of the part goes as well, if it still stands; nobody is at it any more. */
