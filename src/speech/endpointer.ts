@@ -3,6 +3,7 @@
  * level of the last seconds, so a humming meter becomes background by itself and is never waited for; a slow speaker
  * ("nought … point … nought five") is not cut, since only a long quiet spell ends an utterance.
  */
+import { joinSamples } from "./joinSamples"
 import { createLevelTracker } from "./levelTracker"
 import { createSpeechBand } from "./speechBand"
 
@@ -101,7 +102,7 @@ export const createEndpointer = (
   const look = (capped: boolean): Utterance => {
     const used = kept.slice(0, kept.length - surplus(capped))
     const start = (counted - kept.length) / 100
-    return { start, end: start + used.length / 100, samples: joined(used), before: joined(before), capped }
+    return { start, end: start + used.length / 100, samples: joinSamples(used), before: joinSamples(before), capped }
   }
 
   const finish = (capped: boolean): Utterance => {
@@ -141,9 +142,7 @@ export const createEndpointer = (
 
   return {
     push: (samples, learnt = true) => {
-      const all = new Float32Array(pending.length + samples.length)
-      all.set(pending)
-      all.set(samples, pending.length)
+      const all = joinSamples([pending, samples])
       const found: Utterance[] = []
       let at = 0
       for (; at + frameLength <= all.length; at += frameLength) {
@@ -174,14 +173,4 @@ export const createEndpointer = (
       return tracker.levelDb
     },
   }
-}
-
-const joined = (frames: readonly Float32Array[]): Float32Array => {
-  const all = new Float32Array(frames.reduce((sum, frame) => sum + frame.length, 0))
-  let at = 0
-  for (const frame of frames) {
-    all.set(frame, at)
-    at += frame.length
-  }
-  return all
 }

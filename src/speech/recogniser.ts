@@ -151,13 +151,15 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
 
   /** The answer, or in its place one that is so much likelier to be said that it may fit a little worse. */
   const favour = (found: Decoded, samples: Float32Array, moment: Moment): Decoded => {
-    const worth = (one: Decoded) => one.nats + headStart(one.text, moment)
     const likelier = rivalsTo(found).filter((other) => headStart(other, moment) > headStart(found.text, moment))
     const others = [
       likeliestOf(likelier, samples),
       awaited && !isAwaited(found.text) ? likeliestIn(awaited, samples) : null,
     ]
-    return others.reduce<Decoded>((best, other) => (other && worth(other) > worth(best) ? other : best), found)
+    return others.reduce<Decoded>(
+      (best, other) => (other && rankIn(moment, other) > rankIn(moment, best) ? other : best),
+      found,
+    )
   }
 
   /**
@@ -175,7 +177,7 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
     const nearestTo = (answer: Decoded) => likeliestOf(rivalsTo(answer), samples)
     const isUnlikely = (said: string) => saysAgain(said, unlikely)
     const moment = { isAwaited, isUnlikely, noise: noiseOf(noise) }
-    const rank = (one: Decoded) => one.nats + headStart(one.text, moment)
+    const rank = (one: Decoded) => rankIn(moment, one)
     const first = favour(found, samples, moment)
     let [best, nearest] = [first, nearestTo(first)]
     for (let swaps = 0; nearest && rank(nearest) > rank(best) && swaps < mostSwaps; swaps++)
@@ -196,6 +198,8 @@ export const createRecogniser = (engine: Engine, files: EarFiles): Recogniser =>
   }
   return { rateHz: files.pack.rateHz, take, fitTo, hear, weigh, startAnew: surroundings.forget }
 }
+
+const rankIn = (moment: Moment, { nats, text }: Decoded) => nats + headStart(text, moment)
 
 /** A likelier value is chosen for it, but not believed for it; and of a sound that the model is known to miss neither is. */
 const leadOf = (best: Decoded, nearest: Decoded, moment: Moment): number =>

@@ -1,4 +1,5 @@
 /** A plan of clips as one stretch of sound. The app plays it, and tests and the recogniser hear the very same samples. */
+import { joinSamples } from "./joinSamples"
 import type { ClipPiece } from "./planClips"
 import type { VoiceClips } from "./VoicePack"
 
@@ -7,11 +8,5 @@ export const renderClips = (pieces: readonly ClipPiece[], clips: VoiceClips, pac
   const parts = pieces.map((piece) =>
     "clip" in piece ? clips.read(piece.clip) : new Float32Array(Math.round((piece.gapMs / 1000 / pace) * clips.rateHz)),
   )
-  const whole = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0))
-  let at = 0
-  for (const part of parts) {
-    whole.set(part, at)
-    at += part.length
-  }
-  return whole
+  return joinSamples(parts)
 }

@@ -1,4 +1,5 @@
 /** Sounds for tests of the ear's front: bursts that rise and fall like syllables, hum and hiss, the same at every run. */
+import { joinSamples } from "../../src/speech/joinSamples"
 
 export const rateHz = 16_000
 
@@ -32,14 +33,6 @@ export const hum = (seconds: number, level: number) =>
     [1, 2, 3, 5, 7].reduce((sum, k) => sum + (level / k) * Math.sin((2 * Math.PI * 50 * k * n) / rateHz), 0),
   )
 
-export const join = (...parts: Float32Array[]) => {
-  const all = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0))
-  let at = 0
-  for (const part of parts) {
-    all.set(part, at)
-    at += part.length
-  }
-  return all
-}
+export const join = (...parts: Float32Array[]) => joinSamples(parts)
 
 export const mix = (one: Float32Array, other: Float32Array) => one.map((x, n) => x + (other[n] ?? 0))
